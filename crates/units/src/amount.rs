@@ -1,0 +1,225 @@
+//! A quantity ready to be shown, and the named arguments that errors, findings and workings carry.
+
+use crate::kind::{Kind, UnitSystem};
+use crate::print::{sensible, sensible_with_doubt, tidy_digits};
+use crate::quantity::Quantity;
+use crate::ranged::Ranged;
+use crate::unit::Unit;
+use crate::verdict::Verdict;
+
+/// A quantity with the kind of figure it is, which decides the unit it is shown in.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Amount {
+    si: f64,
+    range: Option<(f64, f64)>,
+    kind: Kind,
+    unit: Option<Unit>,
+}
+
+impl Amount {
+    /// An amount shown in the unit of its kind.
+    #[must_use]
+    pub fn new<Q: Quantity>(quantity: Q, kind: Kind) -> Self {
+        debug_assert_eq!(Q::DIMENSION, kind.dimension());
+        Self { si: quantity.si(), range: None, kind, unit: None }
+    }
+
+    /// An amount with its 95 % range.
+    #[must_use]
+    pub fn ranged<Q: Quantity>(ranged: &Ranged<Q>, kind: Kind) -> Self {
+        let range = Some((ranged.low.si(), ranged.high.si()));
+        Self { range, ..Self::new(ranged.value, kind) }
+    }
+
+    /// The same, shown in a unit of the user's own choice (the one a cup is marked in), whatever the system.
+    #[must_use]
+    pub fn shown_in(self, unit: &Unit) -> Self {
+        Self { unit: Some(unit.clone()), ..self }
+    }
+
+    /// The unit it is shown in.
+    #[must_use]
+    pub fn unit(&self, system: UnitSystem) -> Unit {
+        self.unit.clone().unwrap_or_else(|| self.kind.unit(system))
+    }
+
+    /// The number of those units, at full precision.
+    #[must_use]
+    pub fn value(&self, system: UnitSystem) -> f64 {
+        tidy_digits(self.si / self.unit(system).si_factor())
+    }
+
+    /// The ends of the 95 % range in those units, where there is one.
+    #[must_use]
+    pub fn range(&self, system: UnitSystem) -> Option<(f64, f64)> {
+        let factor = self.unit(system).si_factor();
+        self.range.map(|(low, high)| (tidy_digits(low / factor), tidy_digits(high / factor)))
+    }
+
+    /// For a person to read: sensible digits and the unit, the value alone.
+    #[must_use]
+    pub fn text(&self, system: UnitSystem) -> String {
+        let value = self.value(system);
+        let number = match self.range(system) {
+            Some((low, high)) => sensible_with_doubt(value, (high - low) / 2.0),
+            None => sensible(value),
+        };
+        format!("{number} {}", self.unit(system).text())
+    }
+
+    /// The range for a person to read, as "14.1 to 15.1", to the digits of the value; `None` where there is no range.
+    #[must_use]
+    pub fn range_text(&self, system: UnitSystem) -> Option<String> {
+        let (low, high) = self.range(system)?;
+        let half = (high - low) / 2.0;
+        Some(format!("{} to {}", sensible_with_doubt(low, half), sensible_with_doubt(high, half)))
+    }
+}
+
+/// One argument of an error, finding or working.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Arg {
+    /// A quantity with its unit.
+    Amount(Amount),
+    /// A percentage (12.5 means 12.5 %).
+    Percent(f64),
+    /// A deviation in percent, shown with its sign.
+    Deviation(f64),
+    /// A number without a unit.
+    Number(f64),
+    /// A count of things.
+    Count(u32),
+    /// Positions on the boom, numbered from the left as the driver sits.
+    Tips(Vec<u32>),
+    /// A word or name as given.
+    Text(String),
+    /// A verdict.
+    Verdict(Verdict),
+}
+
+impl Arg {
+    /// The English text of it.
+    #[must_use]
+    pub fn text(&self, system: UnitSystem) -> String {
+        match self {
+            Self::Amount(amount) => amount.text(system),
+            Self::Percent(percent) => format!("{} %", sensible(*percent)),
+            Self::Deviation(percent) => crate::print::percent_text(*percent, None),
+            Self::Number(number) => sensible(*number),
+            Self::Count(count) => count.to_string(),
+            Self::Tips(tips) => tips_text(tips),
+            Self::Text(text) => text.clone(),
+            Self::Verdict(verdict) => verdict.word().replace('_', " "),
+        }
+    }
+}
+
+/// Arguments by name, in the order they were given.
+#[derive(Clone, Debug, PartialEq, Default)]
+pub struct Args(Vec<(&'static str, Arg)>);
+
+impl Args {
+    /// No arguments yet.
+    #[must_use]
+    pub const fn new() -> Self {
+        Self(Vec::new())
+    }
+
+    /// Adds one.
+    #[must_use]
+    pub fn with(mut self, name: &'static str, arg: Arg) -> Self {
+        self.0.push((name, arg));
+        self
+    }
+
+    /// All of them in order.
+    pub fn iter(&self) -> impl Iterator<Item = &(&'static str, Arg)> {
+        self.0.iter()
+    }
+
+    /// One by its name.
+    #[must_use]
+    pub fn get(&self, name: &str) -> Option<&Arg> {
+        self.0.iter().find(|(known, _)| *known == name).map(|(_, arg)| arg)
+    }
+
+    /// Puts the arguments into a sentence: each `{name}` is replaced by its text.
+    #[must_use]
+    pub fn fill(&self, sentence: &str, system: UnitSystem) -> String {
+        let mut filled = String::with_capacity(sentence.len() + 32);
+        let mut rest = sentence;
+        while let Some((before, after)) = rest.split_once('{') {
+            filled.push_str(before);
+            let Some((name, behind)) = after.split_once('}') else {
+                filled.push('{');
+                rest = after;
+                continue;
+            };
+            match self.get(name) {
+                Some(arg) => filled.push_str(&arg.text(system)),
+                None => filled.push_str(&format!("{{{name}}}")),
+            }
+            rest = behind;
+        }
+        filled.push_str(rest);
+        filled
+    }
+}
+
+/// "4", "4 and 7", "4, 7 and 9"; runs of three and more are drawn together: "1 to 6 and 9".
+fn tips_text(tips: &[u32]) -> String {
+    let mut parts: Vec<String> = Vec::new();
+    let mut place = 0;
+    while place < tips.len() {
+        let mut end = place;
+        while end + 1 < tips.len() && tips[end + 1] == tips[end] + 1 {
+            end += 1;
+        }
+        if end >= place + 2 {
+            parts.push(format!("{} to {}", tips[place], tips[end]));
+        } else {
+            parts.extend(tips[place..=end].iter().map(u32::to_string));
+        }
+        place = end + 1;
+    }
+    match parts.split_last() {
+        None => String::new(),
+        Some((last, [])) => last.clone(),
+        Some((last, before)) => format!("{} and {last}", before.join(", ")),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::quantity::{Length, VolumePerArea};
+
+    #[test]
+    fn a_sentence_is_filled_in_either_system() {
+        let rate = Ranged {
+            value: VolumePerArea::gallons_per_acre(14.5667),
+            low: VolumePerArea::gallons_per_acre(14.1),
+            high: VolumePerArea::gallons_per_acre(15.1),
+        };
+        let args = Args::new()
+            .with("rate", Arg::Amount(Amount::ranged(&rate, Kind::Rate)))
+            .with("width", Arg::Amount(Amount::new(Length::inches(20.0), Kind::Width)));
+        let sentence = "{rate} over {width}, {nothing}";
+        assert_eq!(args.fill(sentence, UnitSystem::Us), "14.6 gal/ac over 20 in, {nothing}");
+        assert_eq!(args.fill(sentence, UnitSystem::Metric), "136 L/ha over 50.8 cm, {nothing}");
+    }
+
+    #[test]
+    fn tips_are_named_shortly() {
+        for (tips, text) in [
+            (vec![], ""),
+            (vec![4], "4"),
+            (vec![4, 7], "4 and 7"),
+            (vec![1, 2], "1 and 2"),
+            (vec![1, 2, 3, 4, 9], "1 to 4 and 9"),
+            (vec![1, 5, 6, 7, 20], "1, 5 to 7 and 20"),
+        ] {
+            assert_eq!(tips_text(&tips), text);
+        }
+    }
+}
