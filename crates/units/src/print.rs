@@ -65,7 +65,7 @@ pub fn percent_text(percent: f64, limit: Option<f64>) -> String {
         let text = format!("{:.decimals$}", percent.abs());
         let shown: f64 = text.parse().unwrap_or(percent);
         let honest = limit.is_none_or(|limit| side(shown, limit) == side(percent, limit));
-        let enough = decimals > 0 || percent.abs() >= 3.0 || shown == 0.0 || percent.abs() < 0.05;
+        let enough = decimals > 0 || percent.abs() >= 3.0 || percent.abs() < 0.05;
         if honest && enough {
             let sign = if shown == 0.0 {
                 ""

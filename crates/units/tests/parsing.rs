@@ -1,5 +1,7 @@
 //! What people write, understood or refused with words that help.
 
+#![allow(clippy::expect_used, clippy::panic)] // a test fails by panicking
+
 use units::{Caught, Coded, Dimension, Quantity, QuantityError, Unit};
 
 fn check(text: &str, dimension: Dimension, unit: &str, expected: f64) {
