@@ -60,11 +60,9 @@ fn unit_of(name: &str, given: &str, wanted: Dimension) -> Result<Unit, QuantityE
     if name.is_empty() {
         return Err(QuantityError::MissingUnit { given: given(), wanted });
     }
-    let Some(unit) = Unit::named(name) else {
-        return Err(QuantityError::UnknownUnit { given: given(), unit: name.to_string(), wanted });
-    };
-    if unit.dimension() == wanted {
-        return Ok(unit);
+    let unit = Unit::named(name);
+    if let Some(unit) = unit.as_ref().filter(|unit| unit.dimension() == wanted) {
+        return Ok(unit.clone());
     }
     let spelling = normal_spelling(name);
     let bare_ounce = spelling == "oz" || spelling.starts_with("oz/");
@@ -72,6 +70,9 @@ fn unit_of(name: &str, given: &str, wanted: Dimension) -> Result<Unit, QuantityE
     if bare_ounce && liquid {
         return Err(QuantityError::WeightOunce { given: given(), wanted });
     }
+    let Some(unit) = unit else {
+        return Err(QuantityError::UnknownUnit { given: given(), unit: name.to_string(), wanted });
+    };
     Err(QuantityError::WrongUnit { given: given(), found: unit.dimension(), wanted })
 }
 
