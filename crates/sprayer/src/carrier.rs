@@ -1,6 +1,6 @@
 //! Carriers heavier than water: the same tip at the same pressure gives less of them.
 
-use units::{Amount, Arg, Args, Coded, Density, Kind, Quantity, VolumePerArea};
+use units::{Amount, Arg, Args, Coded, Density, Kind, VolumePerArea};
 
 /// The density of water that the trade's tables of factors are made with, 8.34 lb/gal.
 /// Source: Univ. of Nebraska-Lincoln CropWatch, Setting the Sprayer Flow Rate for Non-Water Solutions, 2016.

@@ -1,0 +1,92 @@
+//! Why a catch test cannot be worked out.
+
+use units::{Amount, Arg, Args, Coded, Kind, Quantity, ReadingError, Time};
+
+/// What is wrong with the catches, and what would do.
+#[derive(Clone, Debug, PartialEq, thiserror::Error)]
+#[non_exhaustive]
+pub enum CatchError {
+    /// A catch over no time, or less.
+    #[error("a catch over {} s cannot be; the time must be more than nothing", .given.si())]
+    NoTime {
+        /// The time as given.
+        given: Time,
+    },
+    /// Nothing was caught at all.
+    #[error("no tip was caught")]
+    NothingCaught,
+    /// More tips than any boom has.
+    #[error("{tips} tips are more than any boom has (at most 1000)")]
+    TooMany {
+        /// How many were given.
+        tips: usize,
+    },
+    /// A reading that does not go with its marks.
+    #[error(transparent)]
+    Reading(#[from] ReadingError),
+    /// A reading that this tip or cup cannot have given. Read again, or say that it is to be kept.
+    #[error("tip {tip}: {reading} in {} s cannot be: {why}", .time.si())]
+    Absurd {
+        /// The tip's number.
+        tip: u32,
+        /// The reading as written.
+        reading: String,
+        /// Over what time.
+        time: Time,
+        /// What it would mean.
+        why: String,
+    },
+    /// A share that is none, such as a limit of nothing.
+    #[error("{name} of {given} cannot be; {would_do}")]
+    Share {
+        /// What it is.
+        name: &'static str,
+        /// The number as given.
+        given: String,
+        /// What would do.
+        would_do: &'static str,
+    },
+}
+
+impl Coded for CatchError {
+    fn code(&self) -> &'static str {
+        match self {
+            Self::NoTime { .. } => "catch_no_time",
+            Self::NothingCaught => "catch_nothing",
+            Self::TooMany { .. } => "catch_too_many_tips",
+            Self::Reading(error) => error.code(),
+            Self::Absurd { .. } => "catch_absurd",
+            Self::Share { .. } => "catch_share",
+        }
+    }
+
+    fn args(&self) -> Args {
+        match self {
+            Self::NoTime { given } => Args::new().with("given", Arg::Amount(Amount::new(*given, Kind::Time))),
+            Self::NothingCaught => Args::new(),
+            Self::TooMany { tips } => Args::new().with("tips", Arg::Text(tips.to_string())),
+            Self::Reading(error) => error.args(),
+            Self::Absurd { tip, reading, time, why } => Args::new()
+                .with("tip", Arg::Count(*tip))
+                .with("reading", Arg::Text(reading.clone()))
+                .with("time", Arg::Amount(Amount::new(*time, Kind::Time)))
+                .with("why", Arg::Text(why.clone())),
+            Self::Share { name, given, .. } => Args::new()
+                .with("name", Arg::Text((*name).to_string()))
+                .with("given", Arg::Text(given.clone())),
+        }
+    }
+
+    fn hint(&self) -> Option<String> {
+        match self {
+            Self::NoTime { .. } => Some("write how long each cup was held under its tip, as 30 s".to_string()),
+            Self::NothingCaught => Some("write a reading for each tip, 0 for one that gives nothing".to_string()),
+            Self::TooMany { .. } => Some("give the tips of one boom".to_string()),
+            Self::Reading(error) => error.hint(),
+            Self::Absurd { .. } => {
+                Some("look at the reading, its unit and the time; if it is right, say that doubtful readings are to be kept".to_string())
+            }
+            Self::Share { would_do, .. } => Some((*would_do).to_string()),
+        }
+    }
+}

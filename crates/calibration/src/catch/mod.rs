@@ -1,0 +1,32 @@
+//! The catch test: how evenly the tips put out, each against the mean of those that run and against new.
+//!
+//! A *round* is one go along the boom: as found, after cleaning, with a new tip. Rounds never mix. Within a
+//! round, tips that are meant to differ stand in groups of their own and are never compared.
+//!
+//! What stands here is the plain test of the handbooks with the range that the readings alone give. The
+//! verdicts here rest on that range; the model that also lets the boom speak has its place beside
+//! [`measured`] and will answer the same questions.
+
+mod absurd;
+mod advice;
+mod agree;
+mod conformity;
+mod error;
+mod limit;
+mod measured;
+mod new_tip;
+mod profile;
+mod round;
+mod summary;
+
+pub use absurd::{Doubtful, TIP_FLOW_CEILING};
+pub use advice::{Advice, Change, SET_SHARE, SetShare, advise};
+pub use agree::{Agreement, without_the_odd_one};
+pub use conformity::probability_within;
+pub use error::CatchError;
+pub use limit::{Against, Limit};
+pub use measured::{DeviationRange, Uncertainties, measured};
+pub use new_tip::{AgainstNew, NewTip, against_new};
+pub use profile::{LimitProfile, ProfileError, profiles};
+pub use round::{Catch, Cup, Round, RoundKind, TipCatches};
+pub use summary::{GroupSummary, PLUGGED_BELOW, RoundSummary, TipState, TipSummary, summarise};
