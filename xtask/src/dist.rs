@@ -1,0 +1,16 @@
+//! `cargo xtask dist`: builds the program as it is handed out.
+
+use crate::process;
+use crate::workspace::Workspace;
+
+/// Builds `target/release/evenswath` with all there is.
+pub fn run(workspace: &Workspace, _rest: &[String]) -> Result<(), String> {
+    process::run(process::cargo(&workspace.root).args(["build", "--release", "--package", "cli"]))?;
+    let name = format!("evenswath{}", std::env::consts::EXE_SUFFIX);
+    let program = workspace.target.join("release").join(name);
+    if !program.is_file() {
+        return Err(format!("built, but {} is not there", program.display()));
+    }
+    println!("{}", program.display());
+    Ok(())
+}
