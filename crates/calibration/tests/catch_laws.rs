@@ -2,7 +2,7 @@
 
 #![allow(clippy::expect_used)] // a test fails by panicking
 
-use calibration::catch::{Catch, Limit, Round, RoundKind, TipCatches, Uncertainties, summarise};
+use calibration::catch::{Catch, Limit, Risk, Round, RoundKind, TipCatches, Uncertainties, summarise};
 use proptest::prelude::*;
 use sprayer::{GroupId, WATER_AT_20_C};
 use units::{Caught, Dimension, Marks, Time};
@@ -31,7 +31,7 @@ fn round(readings: &[f64], unit: &str, step: f64, seconds: f64) -> Round {
 
 fn ranges(round: &Round) -> Vec<(f64, f64)> {
     let limit = Limit::own(0.1).expect("a limit");
-    let summary = summarise(round, &limit, &Uncertainties::default()).expect("worked out");
+    let summary = summarise(round, &limit, &Uncertainties::default(), Risk::default()).expect("worked out");
     summary
         .tips
         .iter()

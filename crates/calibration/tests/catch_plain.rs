@@ -3,8 +3,8 @@
 #![allow(clippy::expect_used, clippy::panic)] // a test fails by panicking
 
 use calibration::catch::{
-    Catch, Change, Cup, Doubtful, Limit, LimitProfile, NewTip, Round, RoundKind, RoundSummary, SET_SHARE,
-    TipCatches, TipState, Uncertainties, advise, against_new, summarise, without_the_odd_one,
+    Catch, Change, Cup, Doubtful, Limit, LimitProfile, NewTip, Risk, Round, RoundKind, RoundSummary,
+    SET_SHARE, TipCatches, TipState, Uncertainties, advise, against_new, summarise, without_the_odd_one,
 };
 use sprayer::{GroupId, Scale, TipSize, WATER_AT_20_C};
 use units::{Caught, Coded, Dimension, Flow, Marks, Pressure, Quantity, Time, Unit, Verdict, Volume};
@@ -37,7 +37,7 @@ fn limit(name: &str) -> Limit {
 }
 
 fn summary(round: &Round, name: &str) -> RoundSummary {
-    summarise(round, &limit(name), &Uncertainties::default()).expect("worked out")
+    summarise(round, &limit(name), &Uncertainties::default(), Risk::default()).expect("worked out")
 }
 
 fn as_read_outside(summary: &RoundSummary) -> Vec<u32> {
@@ -126,8 +126,8 @@ fn uncaught_tips_are_told_and_not_counted() {
     assert_eq!(summary.groups[0].uncaught, [2]);
     assert_eq!(summary.tips[1].state, TipState::NotCaught);
     let nothing = boom(&["-", "-"], "1 fl oz", "30 s");
-    let error =
-        summarise(&nothing, &limit("mean-10"), &Uncertainties::default()).expect_err("nothing caught");
+    let error = summarise(&nothing, &limit("mean-10"), &Uncertainties::default(), Risk::default())
+        .expect_err("nothing caught");
     assert_eq!(error.code(), "catch_nothing");
 }
 
@@ -175,7 +175,8 @@ fn high_is_replaced_low_is_cleaned_many_worn_mean_the_set() {
     let worn = boom(&["480 mL", "482 mL", "478 mL", "481 mL"], "5 mL", "30 s");
     let rated = TipSize::named("02").expect("known").rated(Scale::MetricAt3Bar).expect("rated");
     let new = NewTip::Rated { rated, pressure: Pressure::bar(3.0), pressure_doubt: Pressure::bar(0.05) };
-    let against = against_new(&worn, &new, &limit("new-10"), &Uncertainties::default()).expect("worked out");
+    let against = against_new(&worn, &new, &limit("new-10"), &Uncertainties::default(), Risk::default())
+        .expect("worked out");
     let summary = self::summary(&worn, "mean-10");
     assert!(as_read_outside(&summary).is_empty());
     let advice = advise(&summary, &against, SET_SHARE);
@@ -198,7 +199,7 @@ fn expected_from_the_handbook_ounce_table() {
     // GUM F.2.2.1 and 4.3.7 for "nearest ounce, 30 s, hand-timed, 20 tips": 0.20 gal/min, 12.8 fl oz, u = 2.38 % (no handling).
     let round = boom(&["12.8"; 20], "1 fl oz", "30 s");
     let doubts = Uncertainties { handling: 0.0, ..Uncertainties::default() };
-    let summary = summarise(&round, &limit("mean-10"), &doubts).expect("worked out");
+    let summary = summarise(&round, &limit("mean-10"), &doubts, Risk::default()).expect("worked out");
     let standard = 100.0 * summary.tips[0].measured.expect("runs").standard;
     assert!((standard - 2.38).abs() < 0.005, "{standard}");
 }

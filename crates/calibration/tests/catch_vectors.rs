@@ -4,9 +4,10 @@
 #![allow(clippy::expect_used, clippy::panic)] // a test fails by panicking
 
 use calibration::catch::{
-    Catch, LimitProfile, NewTip, Round, RoundKind, TipCatches, TipState, Uncertainties, against_new,
-    probability_within, summarise,
+    Catch, LimitProfile, NewTip, ReadingErrors, Risk, Round, RoundKind, TipCatches, TipState, Uncertainties,
+    against_new, probability_within, summarise, total_flow_with,
 };
+use calibration::doubt::{Budget, Contribution, DoubtOf, Known, Tie};
 use serde_json::Value;
 use sprayer::{GroupId, RatedFlow, WATER_AT_20_C};
 use units::{Caught, Dimension, Marks, Pressure, Quantity, Time};
@@ -84,7 +85,7 @@ fn expected_from_gtc_deviations_from_the_mean() {
     let mut tips_held = 0;
     for case in list(&vectors()["cases"]) {
         let name = text(&case["name"]);
-        let summary = summarise(&round_of(case), &limit, &doubts_of(case)).expect(name);
+        let summary = summarise(&round_of(case), &limit, &doubts_of(case), Risk::default()).expect(name);
         let mean = summary.groups[0].mean.expect("some run").as_litres_per_minute();
         near(mean, &case["expected"]["mean_flow_l_per_min"], name);
         for (ours, theirs) in summary.tips.iter().zip(list(&case["expected"]["tips"])) {
@@ -115,7 +116,8 @@ fn expected_from_gtc_against_a_new_tip() {
             pressure: Pressure::parse(text(&given["pressure"])).expect("pressure"),
             pressure_doubt: Pressure::parse(text(&given["pressure_u"])).expect("pressure"),
         };
-        let ours = against_new(&round_of(case), &new, &limit, &doubts_of(case)).expect("worked out");
+        let ours = against_new(&round_of(case), &new, &limit, &doubts_of(case), Risk::default())
+            .expect("worked out");
         for theirs in list(&case["expected"]["tips"]) {
             let Some(expected) = theirs.get("against_new") else { continue };
             let tip =
@@ -129,6 +131,43 @@ fn expected_from_gtc_against_a_new_tip() {
         }
     }
     assert!(tips_held > 10, "only {tips_held} tips were held to the reference");
+}
+
+#[test]
+fn expected_from_gtc_the_rate_of_the_whole_boom() {
+    // The vectors take each cup's reading error as its own; the same watch, or two.
+    let limit = LimitProfile::named("mean-10").expect("known").limit(None);
+    let mut held = 0;
+    for case in list(&vectors()["cases"]) {
+        let Some(given) = case.get("drive") else { continue };
+        let (round, doubts) = (round_of(case), doubts_of(case));
+        let summary = summarise(&round, &limit, &doubts, Risk::default()).expect("worked out");
+        let flow = total_flow_with(&round, &summary, &doubts, ReadingErrors::Own).expect("some flow");
+        let relative = |name: &str| number(&given[name]);
+        let course = units::Length::parse(text(&given["length"])).expect("a length");
+        let times: Vec<Time> =
+            list(&given["times"]).iter().map(|time| Time::parse(text(time)).expect("a time")).collect();
+        let count = times.len() as f64;
+        let mean = times.into_iter().sum::<Time>() / count;
+        let hand = core::f64::consts::SQRT_2 * doubts.timer.si() / mean.si() / count.sqrt();
+        let spacing =
+            units::Length::parse(text(&given["spacing"])).expect("a length") * round.tips.len() as f64;
+        let spacing = Known::of(spacing, Budget::nothing().own(DoubtOf::Spacing, relative("spacing_u")));
+        let unit = units::Unit::named(text(&given["rate_unit"])).expect("a unit");
+        for (name, tie) in [("rate_same_watch", Tie::Shared), ("rate_separate_watches", Tie::Own)] {
+            let watch = Contribution { of: DoubtOf::Watch, relative: doubts.watch, exponent: 1.0, tie };
+            let time = Known::of(mean, Budget::nothing().own(DoubtOf::TimingTheDrive, hand).with(watch));
+            let course = Known::of(course, Budget::nothing().own(DoubtOf::Course, relative("length_u")));
+            let speed: Known<units::Speed> = course.over(time);
+            let rate: Known<units::VolumePerArea> = flow.clone().over(speed.by(spacing.clone()));
+            let expected = &case["expected"][name];
+            near(rate.value.in_unit(&unit), &expected["value"], name);
+            near(rate.ranged().low.in_unit(&unit), &expected["low"], name);
+            near(rate.ranged().high.in_unit(&unit), &expected["high"], name);
+            held += 1;
+        }
+    }
+    assert!(held > 10, "only {held} rates were held to the reference");
 }
 
 #[test]

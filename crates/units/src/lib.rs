@@ -24,6 +24,7 @@
 //! rate can never be taken for a width.
 
 mod amount;
+mod as_written;
 mod coded;
 mod dimension;
 pub mod factor;
@@ -40,6 +41,7 @@ mod verdict;
 mod working;
 mod written;
 
+pub use as_written::AsWritten;
 pub use amount::{Amount, Arg, Args};
 pub use coded::Coded;
 pub use dimension::Dimension;

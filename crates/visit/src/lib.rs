@@ -1,1 +1,6 @@
-//! placeholder
+//! One sprayer on one day: the record of what was read, and what follows from it.
+
+pub mod file;
+pub mod record;
+
+pub use record::Visit;

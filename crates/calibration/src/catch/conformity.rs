@@ -1,7 +1,50 @@
 //! How likely a measured value lies within its limits, by the measurement alone.
 
+use units::Verdict;
+
+use super::error::CatchError;
 use super::limit::Limit;
 use super::measured::DeviationRange;
+
+/// The risk of being wrong that a verdict may carry.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Risk(f64);
+
+impl Risk {
+    /// A risk between nothing and a half.
+    ///
+    /// *Errors*: nothing, a half or more, not a number: with no risk nothing can ever be told, with a half anything.
+    pub fn new(risk: f64) -> Result<Self, CatchError> {
+        if risk > 0.0 && risk < 0.5 {
+            Ok(Self(risk))
+        } else {
+            Err(CatchError::Share {
+                name: "a risk",
+                given: units::tidy_digits(risk).to_string(),
+                would_do: "more than 0 and less than 0.5, as 0.05",
+            })
+        }
+    }
+
+    /// The verdict at this risk on something that is within with a probability.
+    #[must_use]
+    pub fn verdict(self, probability_within: f64) -> Verdict {
+        if probability_within >= 1.0 - self.0 {
+            Verdict::Within
+        } else if probability_within <= self.0 {
+            Verdict::Outside
+        } else {
+            Verdict::CannotTell
+        }
+    }
+}
+
+impl Default for Risk {
+    /// One in twenty, the usual risk. Source: JCGM 106:2012, 8.3.2 (guard band of 1.645 u, 5 %).
+    fn default() -> Self {
+        Self(0.05)
+    }
+}
 
 /// Returns the probability that a value with a standard uncertainty lies in `[low, high]`.
 ///

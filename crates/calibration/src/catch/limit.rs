@@ -90,10 +90,4 @@ impl Limit {
             Verdict::Outside
         }
     }
-
-    /// The verdict on the range a deviation may lie in.
-    #[must_use]
-    pub fn of_range(&self, low: f64, high: f64) -> Verdict {
-        Verdict::of_range(low, high, self.below, self.above, self.boundary)
-    }
 }

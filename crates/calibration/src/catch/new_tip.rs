@@ -3,6 +3,7 @@
 use sprayer::{FlowError, RatedFlow};
 use units::{Flow, Pressure, Quantity, Verdict};
 
+use super::conformity::Risk;
 use super::limit::Limit;
 use super::measured::{DeviationRange, Uncertainties, flow_of, own_relative, square};
 use super::round::{Round, TipCatches};
@@ -61,7 +62,7 @@ pub struct AgainstNew {
     pub measured: DeviationRange,
     /// The plain rule on the readings as they stand.
     pub as_read: Verdict,
-    /// The verdict on the range.
+    /// The verdict at the risk taken.
     pub verdict: Verdict,
 }
 
@@ -83,6 +84,7 @@ pub fn against_new(
     new: &NewTip,
     limit: &Limit,
     doubts: &Uncertainties,
+    risk: Risk,
 ) -> Result<Vec<AgainstNew>, FlowError> {
     let reference = new.flow()?.si();
     let shared = new.shared_doubt(doubts);
@@ -94,7 +96,7 @@ pub fn against_new(
             number: tip.number,
             measured: range,
             as_read: limit.as_read(range.deviation),
-            verdict: limit.of_range(range.low, range.high),
+            verdict: risk.verdict(range.probability_within(limit)),
         }
     };
     Ok(round.tips.iter().filter(|tip| !tip.catches.is_empty()).map(against).collect())

@@ -5,6 +5,7 @@ use std::collections::BTreeMap;
 use sprayer::GroupId;
 use units::{Flow, Quantity, Verdict};
 
+use super::conformity::Risk;
 use super::error::CatchError;
 use super::limit::Limit;
 use super::measured::{DeviationRange, Uncertainties, flow_of, measured};
@@ -45,7 +46,7 @@ pub struct TipSummary {
     pub measured: Option<DeviationRange>,
     /// The plain handbook rule on the readings as they stand.
     pub as_read: Option<Verdict>,
-    /// The verdict that the readings alone allow.
+    /// The verdict that the readings alone allow, at the risk taken (JCGM 106:2012); a plugged tip is outside.
     pub verdict: Option<Verdict>,
 }
 
@@ -88,7 +89,12 @@ pub struct RoundSummary {
 /// deviation over the mean (n − 1).
 ///
 /// *Example*: 16, 16, 18, 14 fl oz: mean 16, the third +12.5 %, the fourth −12.5 %, CV 10.2 %.
-pub fn summarise(round: &Round, limit: &Limit, doubts: &Uncertainties) -> Result<RoundSummary, CatchError> {
+pub fn summarise(
+    round: &Round,
+    limit: &Limit,
+    doubts: &Uncertainties,
+    risk: Risk,
+) -> Result<RoundSummary, CatchError> {
     if round.tips.len() > MOST_TIPS {
         return Err(CatchError::TooMany { tips: round.tips.len() });
     }
@@ -123,7 +129,7 @@ pub fn summarise(round: &Round, limit: &Limit, doubts: &Uncertainties) -> Result
             uncaught: numbers(&uncaught),
         });
     }
-    let tips = round.tips.iter().map(|tip| tip_summary(tip, round, &known, limit)).collect();
+    let tips = round.tips.iter().map(|tip| tip_summary(tip, round, &known, limit, risk)).collect();
     Ok(RoundSummary { groups, tips })
 }
 
@@ -132,6 +138,7 @@ fn tip_summary(
     round: &Round,
     known: &BTreeMap<u32, (TipState, Option<DeviationRange>)>,
     limit: &Limit,
+    risk: Risk,
 ) -> TipSummary {
     let (state, measured) = known.get(&tip.number).copied().unwrap_or((TipState::NotCaught, None));
     let flow = (state != TipState::NotCaught).then(|| Flow::from_si(flow_of(tip, round.density)));
@@ -145,7 +152,7 @@ fn tip_summary(
         as_read: measured.map(|range| limit.as_read(range.deviation)),
         verdict: match state {
             TipState::Plugged => Some(Verdict::Outside),
-            _ => measured.map(|range| limit.of_range(range.low, range.high)),
+            _ => measured.map(|range| risk.verdict(range.probability_within(limit))),
         },
     }
 }

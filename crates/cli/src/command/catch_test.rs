@@ -1,0 +1,210 @@
+//! One catch test, whether it was typed or came as a line of a batch: what was given, and its answer.
+
+use calibration::catch::{
+    AgainstNew, Catch, Cup, Doubtful, Limit, LimitProfile, NewTip, Risk, Round, RoundKind, RoundSummary, TipCatches,
+    Uncertainties, against_new, summarise,
+};
+use sprayer::{GroupId, RatedFlow};
+use units::{Caught, Coded, Density, Dimension, Finding, Marks, Pressure, Quantity, Time, Unit, Volume};
+
+use super::input::known;
+use crate::error::CliError;
+
+/// What was given for a catch test, as texts with the name each is known by.
+#[derive(Debug, Default)]
+pub struct Given {
+    /// The usual time.
+    pub time: String,
+    /// The usual marks.
+    pub step: String,
+    /// Each tip's readings; none where it was not caught.
+    pub tips: Vec<Vec<GivenReading>>,
+    /// How far a tip may be off.
+    pub limit: Option<String>,
+    /// A new tip's flow at a pressure.
+    pub rated: Option<String>,
+    /// The pressure at the tips.
+    pub pressure: Option<String>,
+    /// How much a cup holds.
+    pub cup_holds: Option<String>,
+    /// Hand timing.
+    pub timer: Option<String>,
+    /// Shares: cup scale, watch, handling.
+    pub shares: [Option<String>; 3],
+    /// The risk taken.
+    pub risk: Option<f64>,
+    /// The liquid's density.
+    pub density: Option<String>,
+    /// What to do with readings that cannot be.
+    pub doubtful: Doubtful,
+}
+
+/// One reading as given, with its own time or marks where it has them.
+#[derive(Debug, Default, Clone)]
+pub struct GivenReading {
+    /// The reading.
+    pub reading: String,
+    /// Its time.
+    pub time: Option<String>,
+    /// Its marks.
+    pub step: Option<String>,
+}
+
+/// A catch test worked out.
+#[derive(Debug)]
+pub struct Outcome {
+    /// The round.
+    pub round: Round,
+    /// The limit each tip is held to.
+    pub limit: Limit,
+    /// What the round says.
+    pub summary: RoundSummary,
+    /// Each tip against new, where that was asked for.
+    pub new: Vec<AgainstNew>,
+    /// What is doubtful about the readings.
+    pub findings: Vec<Finding>,
+}
+
+impl Given {
+    /// Works the test out.
+    pub fn work_out(&self) -> Result<Outcome, CliError> {
+        let time = positive_time("time", &self.time)?;
+        let marks = marks("step", &self.step)?;
+        let unit = marks.step().unit().cloned();
+        let rated = self.rated.as_deref().map(|text| super::flow::rated_from("rated", text)).transpose()?;
+        let density = match &self.density {
+            Some(text) => super::input::positive::<Density>("density", text)?,
+            None => sprayer::WATER_AT_20_C,
+        };
+        let mut tips = Vec::new();
+        for (number, readings) in (1..).zip(&self.tips) {
+            let mut catches = Vec::new();
+            for given in readings {
+                catches.push(catch_of(number, given, time, &marks, unit.as_ref())?);
+            }
+            tips.push(TipCatches { number, group: GroupId(0), section: 0, catches });
+        }
+        let round = Round { kind: RoundKind::AsFound, tips, density, time, unit };
+        let doubts = self.doubts()?;
+        let risk = match self.risk {
+            Some(risk) => known("risk", Risk::new(risk))?,
+            None => Risk::default(),
+        };
+        let profile = self.profile()?;
+        let nominal = rated.map(|rated| rated.flow());
+        let limit = match profile {
+            Choice::Named(profile) => profile.limit(None),
+            Choice::Own(limit) => limit,
+        };
+        let holds = self.cup_holds.as_deref().map(|text| super::input::positive::<Volume>("cup_holds", text));
+        let cup = Cup { marks: Some(marks), holds: holds.transpose()? };
+        let at_pressure = rated.map(|rated| self.new_tip(rated)).transpose()?;
+        let expected = at_pressure.as_ref().map(|new| known("pressure", new.flow())).transpose()?;
+        let findings = known("", round.look_for_absurd(&cup, expected, self.doubtful))?;
+        let summary = known("readings", summarise(&round, &limit, &doubts, risk))?;
+        let new_limit = match profile {
+            Choice::Named(profile) if profile.limit(nominal).against() == calibration::catch::Against::New => {
+                profile.limit(nominal)
+            }
+            _ => known("limit", LimitProfile::named("new-10"))?.limit(nominal),
+        };
+        let new = match &at_pressure {
+            Some(new) => known("pressure", against_new(&round, new, &new_limit, &doubts, risk))?,
+            None => Vec::new(),
+        };
+        Ok(Outcome { round, limit, summary, new, findings })
+    }
+
+    fn doubts(&self) -> Result<Uncertainties, CliError> {
+        let mut doubts = Uncertainties::default();
+        if let Some(text) = &self.timer {
+            doubts.timer = known("timer", Time::parse(text))?;
+        }
+        let [cup_scale, watch, handling] = &self.shares;
+        for (name, given, doubt) in [
+            ("cup_scale", cup_scale, &mut doubts.cup_scale),
+            ("watch", watch, &mut doubts.watch),
+            ("handling", handling, &mut doubts.handling),
+        ] {
+            if let Some(text) = given {
+                *doubt = known(name, units::percent(text))?;
+                if *doubt >= 0.5 {
+                    return Err(CliError::usage(
+                        "doubt_too_large",
+                        format!("{name}: \"{text}\" is more than a reading can bear"),
+                        "give a standard uncertainty below 50 %, as 1 %",
+                    ));
+                }
+            }
+        }
+        Ok(doubts)
+    }
+
+    fn profile(&self) -> Result<Choice, CliError> {
+        let Some(text) = &self.limit else {
+            return known("limit", LimitProfile::named("mean-10")).map(Choice::Named);
+        };
+        if text.contains('%') {
+            let share = known("limit", units::percent(text))?;
+            return known("limit", Limit::own(share)).map(Choice::Own);
+        }
+        known("limit", LimitProfile::named(text)).map(Choice::Named)
+    }
+
+    fn new_tip(&self, rated: RatedFlow) -> Result<NewTip, CliError> {
+        let pressure = match &self.pressure {
+            Some(text) => super::input::positive::<Pressure>("pressure", text)?,
+            None => rated.pressure(),
+        };
+        // A gauge read to 2 psi, its error taken as even within half a mark: our assumption for a good small gauge.
+        let pressure_doubt = Pressure::psi(2.0 / 12.0_f64.sqrt());
+        Ok(NewTip::Rated { rated, pressure, pressure_doubt })
+    }
+}
+
+/// A named limit, or the user's own.
+#[derive(Clone, Copy)]
+enum Choice {
+    Named(LimitProfile),
+    Own(Limit),
+}
+
+fn catch_of(
+    number: u32,
+    given: &GivenReading,
+    time: Time,
+    marks: &Marks,
+    unit: Option<&Unit>,
+) -> Result<Catch, CliError> {
+    let name = format!("tip {number}");
+    let caught = known(&name, Caught::parse(&given.reading, unit))?;
+    let own_time = given.time.as_deref().map(|text| positive_time(&name, text)).transpose()?;
+    let own_marks = given.step.as_deref().map(|text| self::marks(&name, text)).transpose()?;
+    // Marks of a cup say nothing about a scale; a weighed catch needs its own.
+    let usual = (marks.step().dimension() == caught.written().dimension()).then(|| marks.clone());
+    if usual.is_none() && own_marks.is_none() {
+        return Err(CliError::usage(
+            "step_of_scale",
+            format!("{name}: \"{}\" cannot be read on marks of \"{}\"", given.reading, marks.step().text()),
+            "give the step of the scale, as 2 g",
+        ));
+    }
+    known(&name, Catch::new(caught, own_marks.or(usual), own_time.unwrap_or(time), None))
+}
+
+/// Marks: a volume, or a weight for a scale.
+fn marks(name: &str, text: &str) -> Result<Marks, CliError> {
+    let step = match units::quantity(text, Dimension::Volume) {
+        Err(error) if error.code() == "quantity_wrong_unit" => {
+            known(name, Caught::parse(text, None))?.written().clone()
+        }
+        other => known(name, other)?,
+    };
+    known(name, Marks::every(step))
+}
+
+fn positive_time(name: &str, text: &str) -> Result<Time, CliError> {
+    let time: Time = super::input::positive(name, text)?;
+    debug_assert!(time.is_positive());
+    Ok(time)
+}

@@ -1,0 +1,69 @@
+//! `evenswath course`: how far to drive so that a cup shows the rate.
+
+use calibration::course::{Course, CourseKind, CupUnit};
+use calibration::drive::{Timing, short_course, time_for_course};
+use serde_json::json;
+use units::{Amount, Kind, Length, Speed, UnitSystem, sensible};
+
+use super::input::{known, maybe, positive};
+use crate::args::CourseArgs;
+use crate::error::CliError;
+use crate::out::{Answer, finding, findings, number, quantity, working};
+
+/// Works it out.
+pub fn run(args: &CourseArgs, system: UnitSystem) -> Result<Answer, CliError> {
+    let width: Length = positive("--width", &args.width)?;
+    let kind = match (system, args.boomless) {
+        (UnitSystem::Metric, _) => CourseKind::Metric,
+        (UnitSystem::Us, true) => CourseKind::Boomless,
+        (UnitSystem::Us, false) => CourseKind::OneTip,
+    };
+    let course = known("--width", Course::new(kind, width))?;
+    let speed: Option<Speed> = maybe("--speed", args.speed.as_ref())?;
+    let list = course.findings();
+    let (cup, rate) = match course.cup_unit() {
+        CupUnit::FluidOunce => ("fl oz", "gal/ac"),
+        CupUnit::Pint => ("pt", "gal/ac"),
+        CupUnit::Millilitre => ("mL", "L/ha"),
+    };
+    let mut object = json!({
+        "length": quantity(course.length(), Kind::Length, system),
+        "area": quantity(course.area(), Kind::Area, system),
+        "cup_unit": cup,
+        "factor": number(course.factor()),
+        "rate_unit": rate,
+        "findings": findings(&list, system),
+        "working": working(&course.working(), system),
+    });
+    let mut answer = Answer::default();
+    let long = Amount::new(course.length(), Kind::Length).text(system);
+    let shown_width = Amount::new(width, Kind::Width).text(system);
+    answer.main(format!("{long} for {shown_width}"));
+    let caught = if args.boomless { "caught from the whole cluster" } else { "caught from one tip" };
+    answer.plain(format!("{cup} {caught} while you drive it {}", in_words(course.factor(), rate)));
+    if let Some(speed) = speed {
+        let time = known("--speed", time_for_course(course.length(), speed))?;
+        object["time"] = quantity(time, Kind::Time, system);
+        answer.plain(format!("takes {} at {}", Amount::new(time, Kind::Time).text(system), Amount::new(speed, Kind::Speed).text(system)));
+        if let Some(short) = known("--speed", short_course(course.length(), speed, &Timing::default()))? {
+            let short = short.finding();
+            object["short"] = finding(&short, system);
+            answer.findings(&[short], system);
+        }
+    }
+    answer.findings(&list, system);
+    answer.why(course.working());
+    answer.objects.push(object);
+    Ok(answer)
+}
+
+/// "are gal/ac", "divided by 5 are L/ha", "times 2 are L/ha".
+fn in_words(factor: f64, rate: &str) -> String {
+    if (factor - 1.0).abs() < 1e-12 {
+        format!("are {rate}")
+    } else if factor < 1.0 {
+        format!("divided by {} are {rate}", sensible(1.0 / factor))
+    } else {
+        format!("times {} are {rate}", sensible(factor))
+    }
+}

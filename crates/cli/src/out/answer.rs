@@ -1,0 +1,139 @@
+//! An answer: the JSON object, the lines for a person, the notes, and whether a verdict is outside.
+
+use std::io::Write;
+
+use anstyle::{AnsiColor, Style};
+use serde_json::Value;
+use units::{Finding, UnitSystem, Weight, Working};
+
+use crate::args::Cli;
+use crate::error::{INPUT, OUTSIDE, READ};
+
+/// Bold, where the terminal shows it.
+pub const BOLD: Style = Style::new().bold();
+/// The one strong colour, for what is to be acted on.
+const ACT: Style = Style::new().bold().fg_color(Some(anstyle::Color::Ansi(AnsiColor::Red)));
+
+/// One line for a person.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub enum Line {
+    /// The answer itself, shown bold.
+    Main(String),
+    /// A heading.
+    Head(String),
+    /// Something to act on.
+    Act(String),
+    /// Anything else.
+    Plain(String),
+}
+
+/// What a command answers.
+#[derive(Debug, Default)]
+pub struct Answer {
+    /// The object for `--json`; several for a batch.
+    pub objects: Vec<Value>,
+    /// The lines for a person.
+    pub lines: Vec<Line>,
+    /// How the numbers were reached, shown to a person who asks why.
+    pub working: Vec<Working>,
+    /// Notes for standard error, with and without `--json`.
+    pub notes: Vec<String>,
+    /// Whether some verdict is *outside*.
+    pub outside: bool,
+    /// Whether some line of a batch was at fault.
+    pub faulty: bool,
+}
+
+impl Answer {
+    /// An answer with its JSON object.
+    pub fn of(object: Value) -> Self {
+        Self { objects: vec![object], ..Self::default() }
+    }
+
+    /// Adds the answer itself.
+    pub fn main(&mut self, text: impl Into<String>) {
+        self.lines.push(Line::Main(text.into()));
+    }
+
+    /// Adds a heading with an empty line above it.
+    pub fn head(&mut self, text: impl Into<String>) {
+        if !self.lines.is_empty() {
+            self.plain("");
+        }
+        self.lines.push(Line::Head(text.into()));
+    }
+
+    /// Adds a line to act on.
+    pub fn act(&mut self, text: impl Into<String>) {
+        self.lines.push(Line::Act(text.into()));
+    }
+
+    /// Adds any other line.
+    pub fn plain(&mut self, text: impl Into<String>) {
+        self.lines.push(Line::Plain(text.into()));
+    }
+
+    /// Adds how a number was reached, for those who ask why.
+    pub fn why(&mut self, working: Working) {
+        self.working.push(working);
+    }
+
+    /// Adds findings as lines, each with what to do about it.
+    pub fn findings(&mut self, findings: &[Finding], system: UnitSystem) {
+        for finding in findings {
+            let mut text = finding.text(system);
+            if let Some(action) = finding.action(system) {
+                text.push(' ');
+                text.push_str(&action);
+            }
+            match finding.weight {
+                Weight::Stop | Weight::Act => self.act(text),
+                _ => self.plain(text),
+            }
+            self.working.extend(finding.working.clone());
+        }
+    }
+
+    /// Prints it and gives the exit status.
+    pub fn print(&self, cli: &Cli) -> u8 {
+        let mut notes = anstream::stderr().lock();
+        for note in &self.notes {
+            // Notes are a courtesy; where they cannot be written the answer still stands.
+            let _ = writeln!(notes, "note: {note}");
+        }
+        let written = if cli.json { self.print_objects() } else { self.print_lines(cli.system()) };
+        match written {
+            // A reader that has seen enough (a pager, `head`) closes the pipe; that is no fault.
+            Err(error) if error.kind() != std::io::ErrorKind::BrokenPipe => READ,
+            _ if self.faulty => INPUT,
+            _ if self.outside && cli.strict => OUTSIDE,
+            _ => 0,
+        }
+    }
+
+    fn print_objects(&self) -> std::io::Result<()> {
+        let mut out = std::io::BufWriter::new(std::io::stdout().lock());
+        for object in &self.objects {
+            writeln!(out, "{object}")?;
+        }
+        out.flush()
+    }
+
+    fn print_lines(&self, system: UnitSystem) -> std::io::Result<()> {
+        let mut out = anstream::stdout().lock();
+        for line in &self.lines {
+            match line {
+                Line::Main(text) | Line::Head(text) => writeln!(out, "{BOLD}{text}{BOLD:#}")?,
+                Line::Act(text) => writeln!(out, "{ACT}{text}{ACT:#}")?,
+                Line::Plain(text) => writeln!(out, "{text}")?,
+            }
+        }
+        for working in &self.working {
+            writeln!(out)?;
+            for text in working.lines(system) {
+                writeln!(out, "{text}")?;
+            }
+        }
+        out.flush()
+    }
+}

@@ -1,0 +1,83 @@
+//! The catch test's part of the file.
+
+use calibration::catch::{Doubtful, Limit, LimitProfile};
+
+use super::readings::{bare_unit, marks_of, of_tip, round, time_of};
+use super::section::Part;
+use super::setting::setting;
+use crate::record::{CatchFacts, CatchTime, Cups, LimitChoice};
+
+/// Reads `[catch]` with its rounds.
+pub(super) fn catching(part: &Part<'_>) -> Option<CatchFacts> {
+    let marks = part.value("cup_marks").and_then(|value| marks_of(part, "cup_marks", value));
+    let unit = bare_unit(marks.as_ref());
+    let parts = part.parts("round");
+    let rounds: Vec<_> = parts.iter().filter_map(|part| round(part, unit.as_ref())).collect();
+    if parts.is_empty() {
+        part.missing("round", "the readings, under a line [[catch.round]]");
+    }
+    let each_has_its_own = rounds.iter().all(|round| round.time.is_some());
+    let time = match time_of(part, "time") {
+        Some(time) => Some(time),
+        None if !part.has("time") && each_has_its_own => rounds.first().and_then(|round| round.time.clone()),
+        None => {
+            if !part.has("time") {
+                part.missing("time", "how long each cup was held, as time = \"30 s\", or time = \"as driven\"");
+            }
+            None
+        }
+    };
+    let facts = CatchFacts {
+        time: time?,
+        cups: Cups { marks, holds: part.positive("cup_holds"), density: part.positive("weighed_density") },
+        limit: limit(part, "limit"),
+        new_limit: named(part, "new_limit"),
+        timer: part.quantity("timer"),
+        new_tip: part
+            .list("new_tip")
+            .iter()
+            .filter_map(|value| of_tip(part, "new_tip", value, unit.as_ref()))
+            .flatten()
+            .collect(),
+        rounds,
+        doubtful: doubtful(part),
+        setting: part.part("setting").map(|part| setting(&part)).unwrap_or_default(),
+    };
+    (!facts.rounds.is_empty()).then_some(facts)
+}
+
+fn doubtful(part: &Part<'_>) -> Doubtful {
+    part.word("doubtful", &["refuse", "keep"], |word| match word {
+        "refuse" => Some(Doubtful::Refuse),
+        "keep" => Some(Doubtful::Keep),
+        _ => None,
+    })
+    .unwrap_or_default()
+}
+
+fn limit(part: &Part<'_>, name: &str) -> Option<LimitChoice> {
+    let value = part.value(name)?;
+    let text = part.text_of(name, value)?;
+    if !text.contains('%') {
+        return part.known(name, value, LimitProfile::named(&text)).map(LimitChoice::Named);
+    }
+    let share = part.known(name, value, units::percent(&text))?;
+    part.known(name, value, Limit::own(share)).map(|_| LimitChoice::Own(share))
+}
+
+fn named(part: &Part<'_>, name: &str) -> Option<LimitProfile> {
+    let value = part.value(name)?;
+    let text = part.text_of(name, value)?;
+    part.known(name, value, LimitProfile::named(&text))
+}
+
+impl CatchTime {
+    /// The words in a file.
+    #[must_use]
+    pub fn text(&self) -> &str {
+        match self {
+            Self::Given(time) => time.text(),
+            Self::AsDriven => "as driven",
+        }
+    }
+}

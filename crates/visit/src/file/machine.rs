@@ -1,0 +1,130 @@
+//! The machine's part of the file.
+
+use sprayer::{BoomLayout, Mounting, PressureControl, TipSize};
+use toml::Spanned;
+use units::{AsWritten, Length};
+
+use super::section::Part;
+use crate::record::{Coverage, Machine, NamedTip, Swath};
+
+/// Reads `[sprayer]`.
+pub(super) fn machine(part: &Part<'_>) -> Option<Machine> {
+    let kinds = ["boom", "band", "directed", "boomless", "hand"];
+    let kind = part.word("kind", &kinds, |word| kinds.iter().copied().find(|kind| *kind == word));
+    let kind = if part.has("kind") { kind? } else { "boom" };
+    let coverage = match kind {
+        "boomless" => boomless(part),
+        "hand" => Some(Coverage::Hand { width: part.positive("spray_width") }),
+        _ => boom(part, kind),
+    };
+    let machine = Machine {
+        coverage: coverage?,
+        tip: tip(part),
+        tank: part.positive("tank"),
+        held_by: part.word(
+            "held_by",
+            &["constant_pressure", "rate_controller", "ground_driven_pump"],
+            PressureControl::from_word,
+        ),
+    };
+    Some(machine)
+}
+
+fn boom(part: &Part<'_>, kind: &str) -> Option<Coverage> {
+    let sections = if part.has("sections") { part.counts("sections") } else { part.count("tips").into_iter().collect() };
+    if sections.is_empty() {
+        if !part.has("sections") && !part.has("tips") {
+            part.missing("tips", "how many tips there are, as tips = 12, or sections = [4, 4, 4]");
+        }
+        return None;
+    }
+    let total: u64 = sections.iter().copied().map(u64::from).sum();
+    if let Some(tips) = part.count("tips").filter(|tips| part.has("sections") && u64::from(*tips) != total) {
+        part.fault("tips", format!("{tips} tips, but the sections hold {total}"), "give tips or sections, or make them agree");
+    }
+    let (spacing_name, spacing) = match kind {
+        "directed" => ("row_spacing", directed_spacing(part)),
+        _ => ("spacing", part.positive::<Length>("spacing").map(|spacing| spacing.value())),
+    };
+    let Some(spacing) = spacing else {
+        if !part.has(spacing_name) {
+            part.missing(spacing_name, "how far the tips stand apart, as spacing = \"20 in\"");
+        }
+        return None;
+    };
+    let mounting = part.word("mounting", &["rear", "front"], |word| match word {
+        "rear" => Some(Mounting::Rear),
+        "front" => Some(Mounting::Front),
+        _ => None,
+    });
+    let name = if part.has("sections") { "sections" } else { "tips" };
+    let mut boom = part.accept(name, BoomLayout::new(&sections, spacing, mounting.unwrap_or_default()))?;
+    if let Some(groups) = part.part("groups") {
+        for (name, value) in groups.entries() {
+            let numbers: Vec<u32> = groups.list(name).iter().filter_map(|number| groups.count_of(name, number)).collect();
+            boom = groups.known(name, value, boom.clone().with_group(name, &numbers)).unwrap_or(boom);
+        }
+    }
+    match kind {
+        "band" => {
+            let Some(band) = part.positive("band_width") else {
+                part.missing("band_width", "the width of a band, as band_width = \"12 in\"");
+                return None;
+            };
+            Some(Coverage::Band { boom, band })
+        }
+        "directed" => {
+            Some(Coverage::Directed { boom, row: part.positive("row_spacing")?, tips_per_row: tips_per_row(part)? })
+        }
+        _ => Some(Coverage::Boom(boom)),
+    }
+}
+
+/// With several tips to a row each tip stands for its share of the row.
+fn directed_spacing(part: &Part<'_>) -> Option<Length> {
+    let row: AsWritten<Length> = part.positive("row_spacing")?;
+    Some(row.value() / f64::from(tips_per_row(part)?))
+}
+
+fn tips_per_row(part: &Part<'_>) -> Option<u32> {
+    if !part.has("tips_per_row") {
+        part.missing("tips_per_row", "how many tips are directed at a row, as tips_per_row = 3");
+    }
+    part.count("tips_per_row")
+}
+
+fn boomless(part: &Part<'_>) -> Option<Coverage> {
+    let outlets = if part.has("tips") { part.count("tips")? } else { 1 };
+    let swath = if part.has("effective_swath") {
+        Swath::PassToPass(part.positive("effective_swath")?)
+    } else if part.has("wetted_width") {
+        let Some(overlap) = part.share("overlap") else {
+            if !part.has("overlap") {
+                part.missing("overlap", "the share of the wetted width covered again by the next pass, as overlap = \"15 %\"");
+            }
+            return None;
+        };
+        Swath::Wetted { wetted: part.positive("wetted_width")?, overlap }
+    } else {
+        part.missing("effective_swath", "the width from pass to pass, as effective_swath = \"30 ft\"; it is less than what is wetted");
+        return None;
+    };
+    Some(Coverage::Boomless { outlets, swath })
+}
+
+fn tip(part: &Part<'_>) -> Option<NamedTip> {
+    if part.has("tip_size") && part.has("rated") {
+        part.fault("rated", "both tip_size and rated are given".to_string(), "give one of them");
+    }
+    if let Some(value) = part.value("tip_size") {
+        let text = part.text_of("tip_size", value)?;
+        return part.known("tip_size", value, TipSize::named(&text)).map(NamedTip::Size);
+    }
+    let value: &Spanned<_> = part.value("rated")?;
+    let text = part.text_of("rated", value)?;
+    let (flow, pressure) = text.split_once('@').unwrap_or((text.as_str(), ""));
+    part.known("rated", value, units::flow_at_pressure(&text))?;
+    let flow = part.known("rated", value, AsWritten::parse(flow))?;
+    let pressure = part.known("rated", value, AsWritten::parse(pressure))?;
+    Some(NamedTip::Rated { flow, pressure })
+}
