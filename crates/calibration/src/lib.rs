@@ -1,1 +1,10 @@
-//! placeholder
+//! The working floor of a visit: spacing, drive, catch test, application rate, and how well each is known.
+//!
+//! Nothing here reads a clock, a file or a random source; the caller hands everything in.
+
+pub mod catch;
+pub mod course;
+pub mod doubt;
+pub mod drive;
+pub mod rate;
+pub mod spacing;

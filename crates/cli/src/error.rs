@@ -40,7 +40,11 @@ impl CliError {
 
     /// Something that could not be read or kept.
     pub fn read(message: impl Into<String>, hint: impl Into<String>) -> Self {
-        Self { status: READ, code: "cannot_read".to_string(), messages: vec![(message.into(), Some(hint.into()))] }
+        Self {
+            status: READ,
+            code: "cannot_read".to_string(),
+            messages: vec![(message.into(), Some(hint.into()))],
+        }
     }
 
     /// The first message with its hint, for a line of a batch.

@@ -85,6 +85,13 @@ pub enum Arg {
     Percent(f64),
     /// A deviation in percent, shown with its sign.
     Deviation(f64),
+    /// How far off in percent, without its sign, for "16 % more": never rounded to the other side of the limit.
+    Off {
+        /// The deviation in percent.
+        percent: f64,
+        /// The limit in percent, where there is one.
+        limit: Option<f64>,
+    },
     /// A number without a unit.
     Number(f64),
     /// A count of things.
@@ -105,6 +112,9 @@ impl Arg {
             Self::Amount(amount) => amount.text(system),
             Self::Percent(percent) => format!("{} %", sensible(*percent)),
             Self::Deviation(percent) => crate::print::percent_text(*percent, None),
+            Self::Off { percent, limit } => {
+                crate::print::percent_text(percent.abs(), *limit).replace('+', "")
+            }
             Self::Number(number) => sensible(*number),
             Self::Count(count) => count.to_string(),
             Self::Tips(tips) => tips_text(tips),

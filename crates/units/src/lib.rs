@@ -41,8 +41,8 @@ mod verdict;
 mod working;
 mod written;
 
-pub use as_written::AsWritten;
 pub use amount::{Amount, Arg, Args};
+pub use as_written::AsWritten;
 pub use coded::Coded;
 pub use dimension::Dimension;
 pub use finding::{Finding, Weight};

@@ -28,7 +28,10 @@ impl Verdict {
         let inside = |value: f64| boundary.holds(value, -below, above);
         if inside(low) && inside(high) {
             Self::Within
-        } else if high < -below || low > above {
+        } else if !inside(low)
+            && !inside(high)
+            && (low >= above * (1.0 - SLACK) || high <= -below * (1.0 - SLACK))
+        {
             Self::Outside
         } else {
             Self::CannotTell
@@ -82,5 +85,8 @@ mod tests {
         assert_eq!(verdict(0.05, 0.15), Verdict::CannotTell);
         assert_eq!(verdict(0.11, 0.15), Verdict::Outside);
         assert_eq!(verdict(-0.3, 0.3), Verdict::CannotTell);
+        // A bare reading exactly on a strict limit is outside, on an inclusive one within.
+        assert_eq!(Verdict::of_range(0.1, 0.1, 0.1, 0.1, Boundary::Strict), Verdict::Outside);
+        assert_eq!(verdict(0.1, 0.1), Verdict::Within);
     }
 }

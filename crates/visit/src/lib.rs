@@ -1,6 +1,7 @@
 //! One sprayer on one day: the record of what was read, and what follows from it.
 
 pub mod file;
+pub mod findings;
 pub mod record;
 
 pub use record::Visit;

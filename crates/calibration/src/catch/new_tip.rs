@@ -1,9 +1,10 @@
 //! Each tip against a new one: wear shows here even when the whole boom is worn alike.
 
 use sprayer::{FlowError, RatedFlow};
-use units::{Flow, Pressure, Quantity, Verdict};
+use units::{Density, Flow, Pressure, Quantity, Verdict};
 
 use super::conformity::Risk;
+use super::error::CatchError;
 use super::limit::Limit;
 use super::measured::{DeviationRange, Uncertainties, flow_of, own_relative, square};
 use super::round::{Round, TipCatches};
@@ -30,6 +31,22 @@ pub enum NewTip {
 }
 
 impl NewTip {
+    /// A new tip that was fitted and caught with the same cup and watch as the others.
+    ///
+    /// *Errors*: nothing came out of it.
+    pub fn from_catch(
+        tip: &TipCatches,
+        density: Density,
+        doubts: &Uncertainties,
+    ) -> Result<Self, CatchError> {
+        let flow = Flow::from_si(flow_of(tip, density));
+        if flow.is_positive() {
+            Ok(Self::Caught { flow, doubt: own_relative(tip, density, doubts) })
+        } else {
+            Err(CatchError::NothingCaught)
+        }
+    }
+
     /// The flow of a new tip.
     ///
     /// *Errors*: a pressure of nothing.

@@ -52,6 +52,27 @@ impl LimitProfile {
         }
     }
 
+    /// The limit about the mean that this profile sets, where it sets one.
+    #[must_use]
+    pub fn about_mean(&self, nominal: Option<Flow>) -> Option<Limit> {
+        match self.rule {
+            Rule::Even(..) => Some(self.limit(nominal)),
+            Rule::Over(..) => None,
+            // Held against nominal where that is known, and by the same share against one another.
+            Rule::BySize { .. } => {
+                let rule = self.limit(nominal);
+                Some(Limit::new(rule.below(), rule.above(), rule.boundary(), Against::Mean, self.source))
+            }
+        }
+    }
+
+    /// The limit over a new tip that this profile sets, where it sets one.
+    #[must_use]
+    pub fn over_new(&self, nominal: Option<Flow>) -> Option<Limit> {
+        let rule = self.limit(nominal);
+        (rule.against() == Against::New).then_some(rule)
+    }
+
     /// Who sets it.
     #[must_use]
     pub const fn source(&self) -> &'static str {

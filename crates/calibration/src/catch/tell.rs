@@ -49,22 +49,29 @@ type Words = (&'static str, &'static str, &'static str);
 
 const HIGH: Words = (
     "tip_high",
-    "Tip {tip} puts out {off} against the mean of the tips ({low} to {high}).",
+    "Tip {tip} puts out {off} more than the mean of the tips ({low} to {high} more).",
     "Replace tip {tip} with one of the same kind and size, and catch it again.",
 );
 const LOW: Words = (
     "tip_low",
-    "Tip {tip} puts out {off} against the mean of the tips ({low} to {high}).",
+    "Tip {tip} puts out {off} less than the mean of the tips ({low} to {high} less).",
     "Clean tip {tip} and its strainer with a soft brush or air, never the mouth, and catch it again; replace it if it stays low.",
 );
 
 fn off(tip: &TipSummary, limit: &Limit, (code, says, does): Words) -> Finding {
-    let percent = |share: Option<f64>| Arg::Deviation(100.0 * share.unwrap_or(f64::NAN));
+    let allowed =
+        if tip.measured.is_some_and(|range| range.deviation < 0.0) { limit.below() } else { limit.above() };
+    let limit_percent = Some(100.0 * allowed).filter(|limit| limit.is_finite());
+    let percent =
+        |share: Option<f64>| Arg::Off { percent: 100.0 * share.unwrap_or(f64::NAN), limit: limit_percent };
+    let ends = tip
+        .measured
+        .map(|range| if range.deviation < 0.0 { (range.high, range.low) } else { (range.low, range.high) });
     Finding::new(Weight::Act, code, says)
         .with("tip", Arg::Count(tip.number))
         .with("off", percent(tip.measured.map(|range| range.deviation)))
-        .with("low", percent(tip.measured.map(|range| range.low)))
-        .with("high", percent(tip.measured.map(|range| range.high)))
+        .with("low", percent(ends.map(|ends| ends.0)))
+        .with("high", percent(ends.map(|ends| ends.1)))
         .to_do(does)
         .judged(Verdict::Outside, limit.source())
 }

@@ -15,7 +15,9 @@ pub struct VisitArgs {
 #[derive(Debug, Subcommand)]
 pub enum VisitCommand {
     /// Work out everything that the file has readings for
-    #[command(after_help = "Examples:\n  evenswath visit check my-visit.toml\n  evenswath visit check my-visit.toml --json --units metric")]
+    #[command(
+        after_help = "Examples:\n  evenswath visit check my-visit.toml\n  evenswath visit check my-visit.toml --json --units metric"
+    )]
     Check {
         /// The visit file; - for standard input
         #[arg(value_name = "FILE")]

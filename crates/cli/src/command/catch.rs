@@ -1,8 +1,11 @@
 //! `evenswath catch`: a catch test typed on the command line.
 
-use calibration::catch::{Change, Doubtful, SET_SHARE, TipState, TipSummary, advise, without_the_odd_one};
+use calibration::catch::{
+    AgainstNew, Change, Doubtful, GroupSummary, Limit, Round, RoundSummary, SET_SHARE, TipState, TipSummary,
+    advise, tell,
+};
 use serde_json::{Value, json};
-use units::{Amount, Kind, Quantity, UnitSystem, Verdict, percent_text};
+use units::{Amount, Kind, UnitSystem, Verdict, percent_text};
 
 use super::catch_test::{Given, GivenReading, Outcome};
 use crate::args::CatchArgs;
@@ -45,29 +48,51 @@ fn given(args: &CatchArgs) -> Given {
 
 /// The JSON object of a catch test.
 pub fn object(outcome: &Outcome, system: UnitSystem) -> Value {
-    let group = &outcome.summary.groups[0];
-    let advice = advise(&outcome.summary, &outcome.new, SET_SHARE);
-    json!({
-        "mean": mean(outcome).map(|mean| crate::out::amount(&mean, system)),
+    let mut object = round_object(&outcome.round, &outcome.limit, &outcome.summary, &outcome.new, system);
+    object["findings"] = findings(&outcome.findings, system);
+    object
+}
+
+/// The JSON object of one round; groups of tips meant to differ stand each by itself when there are several.
+pub fn round_object(
+    round: &Round,
+    limit: &Limit,
+    summary: &RoundSummary,
+    new: &[AgainstNew],
+    system: UnitSystem,
+) -> Value {
+    let advice = advise(summary, new, SET_SHARE);
+    let group = &summary.groups[0];
+    let mut object = json!({
+        "mean": mean(round, group).map(|mean| crate::out::amount(&mean, system)),
         "cv_percent": group.cv_percent.map(number),
-        "tips": outcome.summary.tips.iter().map(|tip| tip_object(tip, outcome)).collect::<Vec<_>>(),
-        "plugged": group.plugged,
-        "not_caught": group.uncaught,
+        "tips": summary.tips.iter().map(|tip| tip_object(tip, summary, new)).collect::<Vec<_>>(),
+        "plugged": summary.groups.iter().flat_map(|group| group.plugged.clone()).collect::<Vec<_>>(),
+        "not_caught": summary.groups.iter().flat_map(|group| group.uncaught.clone()).collect::<Vec<_>>(),
         "limit": {
-            "below_percent": percent(outcome.limit.below()),
-            "above_percent": percent(outcome.limit.above()),
-            "source": outcome.limit.source(),
+            "below_percent": percent(limit.below()),
+            "above_percent": percent(limit.above()),
+            "source": limit.source(),
         },
         "basis": "measured",
         "actions": advice.tips.iter().map(|(tip, change)| json!({ "tip": tip, "change": change_word(*change) })).collect::<Vec<_>>(),
-        "findings": findings(&outcome.findings, system),
-    })
+    });
+    if summary.groups.len() > 1 {
+        let groups = summary.groups.iter().map(|group| {
+            json!({
+                "mean": mean(round, group).map(|mean| crate::out::amount(&mean, system)),
+                "cv_percent": group.cv_percent.map(number),
+                "tips": group.running,
+            })
+        });
+        object["groups"] = Value::Array(groups.collect());
+    }
+    object
 }
 
-/// The mean catch over the usual time, in the unit the cups were read in.
-fn mean(outcome: &Outcome) -> Option<Amount> {
-    let round = &outcome.round;
-    let caught = outcome.summary.groups[0].mean? * round.time;
+/// The mean catch of a group over the usual time, in the unit the cups were read in.
+fn mean(round: &Round, group: &GroupSummary) -> Option<Amount> {
+    let caught = group.mean? * round.time;
     let weighed = round.unit.as_ref().is_some_and(|unit| unit.dimension() == units::Dimension::Mass);
     let amount = if weighed {
         Amount::new(round.density * caught, Kind::Mass)
@@ -80,9 +105,9 @@ fn mean(outcome: &Outcome) -> Option<Amount> {
     })
 }
 
-fn tip_object(tip: &TipSummary, outcome: &Outcome) -> Value {
-    let group = &outcome.summary.groups[0];
-    let deviation = match (tip.measured, tip.flow, group.mean) {
+fn tip_object(tip: &TipSummary, summary: &RoundSummary, new: &[AgainstNew]) -> Value {
+    let mean = summary.groups.iter().find(|group| group.group == tip.group).and_then(|group| group.mean);
+    let deviation = match (tip.measured, tip.flow, mean) {
         (Some(range), _, _) => Some(range.deviation),
         (None, Some(flow), Some(mean)) => Some(flow.ratio_to(mean) - 1.0),
         _ => None,
@@ -95,7 +120,7 @@ fn tip_object(tip: &TipSummary, outcome: &Outcome) -> Value {
         "as_read": tip.as_read.map(Verdict::word),
         "state": state_word(tip.state),
     });
-    if let Some(against) = outcome.new.iter().find(|against| against.number == tip.number) {
+    if let Some(against) = new.iter().find(|against| against.number == tip.number) {
         object["against_new"] = json!({
             "deviation_percent": percent(against.measured.deviation),
             "verdict": against.verdict.word(),
@@ -109,9 +134,14 @@ fn tip_object(tip: &TipSummary, outcome: &Outcome) -> Value {
 fn lines(answer: &mut Answer, outcome: &Outcome, system: UnitSystem) {
     let group = &outcome.summary.groups[0];
     let limit = outcome.limit;
-    if let Some(mean) = mean(outcome) {
-        let spread = group.cv_percent.map_or(String::new(), |cv| format!(", spread (CV) {} %", units::sensible(cv)));
-        answer.main(format!("mean {} over {}{spread}", mean.text(system), Amount::new(outcome.round.time, Kind::Time).text(system)));
+    if let Some(mean) = mean(&outcome.round, group) {
+        let spread =
+            group.cv_percent.map_or(String::new(), |cv| format!(", spread (CV) {} %", units::sensible(cv)));
+        answer.main(format!(
+            "mean {} over {}{spread}",
+            mean.text(system),
+            Amount::new(outcome.round.time, Kind::Time).text(system)
+        ));
     } else {
         answer.main("no tip runs");
     }
@@ -127,30 +157,18 @@ fn lines(answer: &mut Answer, outcome: &Outcome, system: UnitSystem) {
                 "  {:>3}    {:>12}    {:>20}    {word}",
                 tip.number,
                 percent_text(100.0 * range.deviation, Some(100.0 * limit.above())),
-                format!("{} to {}", percent_text(100.0 * range.low, None), percent_text(100.0 * range.high, None)),
+                format!("{:+.1} to {:+.1} %", 100.0 * range.low, 100.0 * range.high).replace('-', "−"),
             ),
             None => format!("  {:>3}    {:>12}    {:>20}    {word}", tip.number, "", ""),
         };
         match tip.verdict {
             Some(Verdict::Outside) => answer.act(text),
-            _ => answer.plain(text),
+            _ => answer.verbatim(text),
         }
     }
-    for (tip, change) in advise(&outcome.summary, &outcome.new, SET_SHARE).tips {
-        answer.plain(format!("tip {tip}: {}", change_english(change)));
-    }
-    if let Some(odd) = without_the_odd_one(&outcome.summary, group, &limit) {
-        let over = |flow: units::Flow| Amount::new(flow * outcome.round.time, Kind::Cup);
-        let shown = |flow| outcome.round.unit.as_ref().filter(|unit| unit.dimension() == units::Volume::DIMENSION)
-            .map_or_else(|| over(flow), |unit| over(flow).shown_in(unit)).text(system);
-        let agree = if odd.still_off.is_empty() { "the others agree with each other" } else { "the others still differ" };
-        answer.plain(format!(
-            "without tip {} {agree}: mean {} instead of {}",
-            odd.without,
-            shown(odd.mean_without),
-            shown(odd.mean_with)
-        ));
-    }
+    let advice = advise(&outcome.summary, &outcome.new, SET_SHARE);
+    let told = tell(&outcome.round, &outcome.summary, &outcome.new, &advice, &limit);
+    answer.findings(&told, system);
     answer.findings(&outcome.findings, system);
 }
 
@@ -171,16 +189,5 @@ pub fn change_word(change: Change) -> &'static str {
         Change::Worn => "worn",
         Change::CatchAgain => "catch_again",
         Change::Catch => "catch",
-    }
-}
-
-fn change_english(change: Change) -> &'static str {
-    match change {
-        Change::Unplug => "plugged; clean tip and strainer, then catch it again",
-        Change::Replace => "too much; replace it with one of the same size and catch it again",
-        Change::Clean => "too little; clean it and catch it again, replace it if it stays low",
-        Change::Worn => "worn, as its neighbours are; replace it",
-        Change::CatchAgain => "cannot be told from this cup; catch it again for longer, or read the millilitre side",
-        Change::Catch => "not caught",
     }
 }

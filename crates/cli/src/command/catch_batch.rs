@@ -19,7 +19,10 @@ pub fn run(args: &CatchArgs, system: UnitSystem) -> Result<Answer, CliError> {
     let mut notes = std::io::stderr().lock();
     for (place, line) in super::input::lines(&path)?.split(b'\n').enumerate() {
         let line = line.map_err(|error| {
-            CliError::read(format!("{} cannot be read on: {error}", path.display()), "the lines before it were answered")
+            CliError::read(
+                format!("{} cannot be read on: {error}", path.display()),
+                "the lines before it were answered",
+            )
         })?;
         if line.iter().all(u8::is_ascii_whitespace) {
             continue;
@@ -54,10 +57,18 @@ fn is_outside(object: &Value) -> bool {
 
 fn one(line: &[u8]) -> Result<Given, CliError> {
     let value: Value = serde_json::from_slice(line).map_err(|error| {
-        CliError::usage("not_json", format!("this line is not JSON: {error}"), "write one object on each line")
+        CliError::usage(
+            "not_json",
+            format!("this line is not JSON: {error}"),
+            "write one object on each line",
+        )
     })?;
     let Value::Object(object) = value else {
-        return Err(CliError::usage("not_an_object", "this line is not an object", "write one object on each line"));
+        return Err(CliError::usage(
+            "not_an_object",
+            "this line is not an object",
+            "write one object on each line",
+        ));
     };
     if let Some(odd) = object.keys().find(|key| !KNOWN.contains(&key.as_str())) {
         return Err(CliError::usage(
@@ -67,7 +78,11 @@ fn one(line: &[u8]) -> Result<Given, CliError> {
         ));
     }
     let Some(Value::Array(readings)) = object.get("readings") else {
-        return Err(CliError::usage("no_readings", "readings: a list is needed", "write \"readings\": [\"14 fl oz\", null]"));
+        return Err(CliError::usage(
+            "no_readings",
+            "readings: a list is needed",
+            "write \"readings\": [\"14 fl oz\", null]",
+        ));
     };
     let mut tips = Vec::new();
     for (number, reading) in (1..).zip(readings) {
@@ -95,8 +110,20 @@ fn one(line: &[u8]) -> Result<Given, CliError> {
 
 /// The fields of a line. `order` is kept for the model that looks at drift; it changes nothing yet.
 const KNOWN: &[&str] = &[
-    "time", "step", "limit", "readings", "rated", "pressure", "cup_holds", "timer", "cup_scale", "watch", "handling",
-    "risk", "order", "density",
+    "time",
+    "step",
+    "limit",
+    "readings",
+    "rated",
+    "pressure",
+    "cup_holds",
+    "timer",
+    "cup_scale",
+    "watch",
+    "handling",
+    "risk",
+    "order",
+    "density",
 ];
 
 fn tip(number: u32, value: &Value) -> Result<Vec<GivenReading>, CliError> {
@@ -113,7 +140,8 @@ fn reading(number: u32, value: &Value) -> Result<GivenReading, CliError> {
         Value::String(text) => Ok(GivenReading { reading: text.clone(), ..GivenReading::default() }),
         Value::Number(bare) => Ok(GivenReading { reading: bare.to_string(), ..GivenReading::default() }),
         Value::Object(object) => {
-            if let Some(odd) = object.keys().find(|key| !["reading", "time", "step"].contains(&key.as_str())) {
+            if let Some(odd) = object.keys().find(|key| !["reading", "time", "step"].contains(&key.as_str()))
+            {
                 return Err(wrong(&name, &Value::from(odd.as_str()), "a reading has reading, time and step"));
             }
             let given = match object.get("reading") {
@@ -128,7 +156,11 @@ fn reading(number: u32, value: &Value) -> Result<GivenReading, CliError> {
 
 fn needed(object: &Map<String, Value>, name: &str, example: &str) -> Result<String, CliError> {
     text(object, name)?.ok_or_else(|| {
-        CliError::usage("missing_field", format!("{name} is missing"), format!("write \"{name}\": \"{example}\""))
+        CliError::usage(
+            "missing_field",
+            format!("{name} is missing"),
+            format!("write \"{name}\": \"{example}\""),
+        )
     })
 }
 

@@ -1,8 +1,8 @@
 //! One catch test, whether it was typed or came as a line of a batch: what was given, and its answer.
 
 use calibration::catch::{
-    AgainstNew, Catch, Cup, Doubtful, Limit, LimitProfile, NewTip, Risk, Round, RoundKind, RoundSummary, TipCatches,
-    Uncertainties, against_new, summarise,
+    AgainstNew, Catch, Cup, Doubtful, Limit, LimitProfile, NewTip, Risk, Round, RoundKind, RoundSummary,
+    TipCatches, Uncertainties, against_new, summarise,
 };
 use sprayer::{GroupId, RatedFlow};
 use units::{Caught, Coded, Density, Dimension, Finding, Marks, Pressure, Quantity, Time, Unit, Volume};
@@ -92,8 +92,9 @@ impl Given {
         };
         let profile = self.profile()?;
         let nominal = rated.map(|rated| rated.flow());
+        let usual = known("limit", LimitProfile::named("mean-10"))?;
         let limit = match profile {
-            Choice::Named(profile) => profile.limit(None),
+            Choice::Named(profile) => profile.about_mean(nominal).unwrap_or_else(|| usual.limit(None)),
             Choice::Own(limit) => limit,
         };
         let holds = self.cup_holds.as_deref().map(|text| super::input::positive::<Volume>("cup_holds", text));
@@ -102,11 +103,10 @@ impl Given {
         let expected = at_pressure.as_ref().map(|new| known("pressure", new.flow())).transpose()?;
         let findings = known("", round.look_for_absurd(&cup, expected, self.doubtful))?;
         let summary = known("readings", summarise(&round, &limit, &doubts, risk))?;
+        let usual_new = known("limit", LimitProfile::named("new-10"))?.limit(nominal);
         let new_limit = match profile {
-            Choice::Named(profile) if profile.limit(nominal).against() == calibration::catch::Against::New => {
-                profile.limit(nominal)
-            }
-            _ => known("limit", LimitProfile::named("new-10"))?.limit(nominal),
+            Choice::Named(profile) => profile.over_new(nominal).unwrap_or(usual_new),
+            Choice::Own(_) => usual_new,
         };
         let new = match &at_pressure {
             Some(new) => known("pressure", against_new(&round, new, &new_limit, &doubts, risk))?,

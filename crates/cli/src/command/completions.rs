@@ -14,7 +14,7 @@ pub fn run(shell: Shell) -> Result<Answer, CliError> {
     let script = String::from_utf8_lossy(&script).into_owned();
     let mut answer = Answer::of(serde_json::json!({ "shell": shell.to_string(), "script": script }));
     for line in script.lines() {
-        answer.plain(line);
+        answer.verbatim(line);
     }
     Ok(answer)
 }

@@ -3,7 +3,7 @@
 use calibration::course::{Course, CourseKind, CupUnit};
 use calibration::drive::{Timing, short_course, time_for_course};
 use serde_json::json;
-use units::{Amount, Kind, Length, Speed, UnitSystem, sensible};
+use units::{Amount, Kind, Length, Speed, UnitSystem};
 
 use super::input::{known, maybe, positive};
 use crate::args::CourseArgs;
@@ -37,33 +37,26 @@ pub fn run(args: &CourseArgs, system: UnitSystem) -> Result<Answer, CliError> {
     });
     let mut answer = Answer::default();
     let long = Amount::new(course.length(), Kind::Length).text(system);
-    let shown_width = Amount::new(width, Kind::Width).text(system);
+    // Nobody says 360 in for the width of a swath.
+    let kind = if width > Length::feet(10.0) { Kind::Length } else { Kind::Width };
+    let shown_width = Amount::new(width, kind).text(system);
     answer.main(format!("{long} for {shown_width}"));
-    let caught = if args.boomless { "caught from the whole cluster" } else { "caught from one tip" };
-    answer.plain(format!("{cup} {caught} while you drive it {}", in_words(course.factor(), rate)));
+    answer.findings(&list, system);
     if let Some(speed) = speed {
         let time = known("--speed", time_for_course(course.length(), speed))?;
         object["time"] = quantity(time, Kind::Time, system);
-        answer.plain(format!("takes {} at {}", Amount::new(time, Kind::Time).text(system), Amount::new(speed, Kind::Speed).text(system)));
+        answer.plain(format!(
+            "takes {} at {}",
+            Amount::new(time, Kind::Time).text(system),
+            Amount::new(speed, Kind::Speed).text(system)
+        ));
         if let Some(short) = known("--speed", short_course(course.length(), speed, &Timing::default()))? {
             let short = short.finding();
             object["short"] = finding(&short, system);
             answer.findings(&[short], system);
         }
     }
-    answer.findings(&list, system);
     answer.why(course.working());
     answer.objects.push(object);
     Ok(answer)
-}
-
-/// "are gal/ac", "divided by 5 are L/ha", "times 2 are L/ha".
-fn in_words(factor: f64, rate: &str) -> String {
-    if (factor - 1.0).abs() < 1e-12 {
-        format!("are {rate}")
-    } else if factor < 1.0 {
-        format!("divided by {} are {rate}", sensible(1.0 / factor))
-    } else {
-        format!("times {} are {rate}", sensible(factor))
-    }
 }

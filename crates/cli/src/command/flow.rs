@@ -27,7 +27,9 @@ pub fn run(args: &FlowArgs, system: UnitSystem) -> Result<Answer, CliError> {
             let water = flow * factor;
             (water, known("--flow", rated.pressure_for(water))?)
         }
-        (None, None) => return Err(CliError::usage("no_pressure", "no pressure is given", "give --pressure or --flow")),
+        (None, None) => {
+            return Err(CliError::usage("no_pressure", "no pressure is given", "give --pressure or --flow"));
+        }
     };
     let flow = water / factor;
     let steps = steps(&rated, pressure, factor, flow);
@@ -39,7 +41,11 @@ pub fn run(args: &FlowArgs, system: UnitSystem) -> Result<Answer, CliError> {
         "working": working(&steps, system),
     }));
     let text = |amount: Amount| amount.text(system);
-    answer.main(format!("{} at {}", text(Amount::new(flow, Kind::Flow)), text(Amount::new(pressure, Kind::Pressure))));
+    answer.main(format!(
+        "{} at {}",
+        text(Amount::new(flow, Kind::Flow)),
+        text(Amount::new(pressure, Kind::Pressure))
+    ));
     if density.is_some() {
         answer.plain(format!(
             "of this carrier; water would be {} (factor {})",

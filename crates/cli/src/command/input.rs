@@ -48,7 +48,11 @@ pub fn lines(path: &Path) -> Result<Box<dyn BufRead>, CliError> {
 pub fn bytes(path: &Path, limit: u64) -> Result<Vec<u8>, CliError> {
     let mut content = Vec::new();
     if path == Path::new("-") {
-        std::io::stdin().lock().take(limit + 1).read_to_end(&mut content).map_err(|error| cannot(path, &error))?;
+        std::io::stdin()
+            .lock()
+            .take(limit + 1)
+            .read_to_end(&mut content)
+            .map_err(|error| cannot(path, &error))?;
     } else {
         let file = std::fs::File::open(path).map_err(|error| cannot(path, &error))?;
         file.take(limit + 1).read_to_end(&mut content).map_err(|error| cannot(path, &error))?;

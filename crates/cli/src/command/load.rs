@@ -76,7 +76,8 @@ fn lines(answer: &mut Answer, loads: &Loads, system: UnitSystem) {
         many => format!("{many} full loads"),
     };
     let last = loads.last.as_ref().map(|load| format!("a last load of {}", volume(load.volume)));
-    let parts: Vec<String> = [Some(full).filter(|text| !text.is_empty()), last].into_iter().flatten().collect();
+    let parts: Vec<String> =
+        [Some(full).filter(|text| !text.is_empty()), last].into_iter().flatten().collect();
     answer.main(format!("{}; a full tank does {}", parts.join(" and "), area(loads.area_per_tank)));
     for (name, load) in [("each full load", &loads.full), ("the last load", &loads.last)] {
         let Some(load) = load else { continue };

@@ -1,16 +1,16 @@
 //! One command, one file.
 
-mod catch;
+pub mod catch;
 mod catch_batch;
 mod catch_test;
 mod completions;
 mod course;
 mod flow;
 mod input;
-mod load;
-mod rate;
-mod spacing;
-mod speed;
+pub mod load;
+pub mod rate;
+pub mod spacing;
+pub mod speed;
 mod visit_check;
 mod visit_new;
 mod visit_schema;

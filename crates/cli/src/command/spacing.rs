@@ -22,9 +22,17 @@ pub fn run(args: &SpacingArgs, system: UnitSystem) -> Result<Answer, CliError> {
     let share = known("--limit", units::percent(&args.limit))?;
     let usual = SpacingReadings::new(positive("--intended", &args.intended)?, measured);
     // The usual 5 % keeps the name of who sets it.
-    let limit = if (share - usual.limit.share()).abs() < 1e-12 { usual.limit } else { known("--limit", GapLimit::own(share))? };
-    let readings =
-        SpacingReadings { step: maybe("--step", args.step.as_ref())?, fixed: args.fixed.clone(), limit, ..usual };
+    let limit = if (share - usual.limit.share()).abs() < 1e-12 {
+        usual.limit
+    } else {
+        known("--limit", GapLimit::own(share))?
+    };
+    let readings = SpacingReadings {
+        step: maybe("--step", args.step.as_ref())?,
+        fixed: args.fixed.clone(),
+        limit,
+        ..usual
+    };
     let spacing = known("", check_spacing(&readings))?;
     let mut answer = Answer::of(object(&spacing, system));
     lines(&mut answer, &spacing, system);

@@ -25,7 +25,11 @@ pub fn run(args: &SpeedArgs, system: UnitSystem) -> Result<Answer, CliError> {
         }
     }
     if runs.is_empty() {
-        return Err(CliError::usage("no_runs", "no run is timed", "give --time \"27.8 s\" for each run, or --there and --back"));
+        return Err(CliError::usage(
+            "no_runs",
+            "no run is timed",
+            "give --time \"27.8 s\" for each run, or --there and --back",
+        ));
     }
     let hand: Time = quantity("--timer", &args.timer)?;
     let drive = Drive {
@@ -72,7 +76,8 @@ pub fn object(speed: &DriveSpeed, system: UnitSystem) -> serde_json::Value {
         });
     }
     if let Some(outlier) = &speed.outlier {
-        object["outlier"] = json!({ "run": outlier.run, "off_percent": number(outlier.off_percent) });
+        object["outlier"] =
+            json!({ "run": outlier.run, "time": out::quantity(outlier.time, Kind::Time, system) });
     }
     object["findings"] = findings(&speed.findings, system);
     object["working"] = working(&speed.working, system);

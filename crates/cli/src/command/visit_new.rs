@@ -7,7 +7,7 @@ pub fn run() -> Answer {
     let template = visit::file::template();
     let mut answer = Answer::of(serde_json::json!({ "template": template }));
     for line in template.lines() {
-        answer.plain(line);
+        answer.verbatim(line);
     }
     answer
 }

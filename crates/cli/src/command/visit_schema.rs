@@ -13,7 +13,7 @@ pub fn run() -> Result<Answer, CliError> {
     })?;
     let mut answer = Answer::default();
     for line in format!("{object:#}").lines() {
-        answer.plain(line);
+        answer.verbatim(line);
     }
     answer.objects.push(object);
     Ok(answer)

@@ -25,6 +25,33 @@ pub enum Line {
     Act(String),
     /// Anything else.
     Plain(String),
+    /// A line that must stand as it is: a file, a script, a table.
+    Verbatim(String),
+}
+
+/// How wide text is set. Our own choice: what an eye follows on a terminal, and the same into a file.
+const WIDE: usize = 96;
+
+/// A long line broken at words, what follows set in under the first word.
+fn wrapped(text: &str) -> String {
+    let under = " ".repeat(hanging(text));
+    textwrap::fill(text, textwrap::Options::new(WIDE).subsequent_indent(&under))
+}
+
+/// Where the words of a line begin: behind its blanks and a list's dash, or its number and sign.
+fn hanging(text: &str) -> usize {
+    let rest = text.trim_start();
+    let blanks = text.len() - rest.len();
+    if rest.starts_with("- ") {
+        return blanks + 2;
+    }
+    match rest.split_once(". ") {
+        Some((number, after)) if !number.is_empty() && number.bytes().all(|sign| sign.is_ascii_digit()) => {
+            let sign = if after.starts_with("! ") || after.starts_with("? ") { 2 } else { 0 };
+            blanks + number.len() + 2 + sign
+        }
+        _ => blanks,
+    }
 }
 
 /// What a command answers.
@@ -94,6 +121,11 @@ impl Answer {
         }
     }
 
+    /// Adds a line that must stand as it is.
+    pub fn verbatim(&mut self, text: impl Into<String>) {
+        self.lines.push(Line::Verbatim(text.into()));
+    }
+
     /// Prints it and gives the exit status.
     pub fn print(&self, cli: &Cli) -> u8 {
         let mut notes = anstream::stderr().lock();
@@ -124,8 +156,9 @@ impl Answer {
         for line in &self.lines {
             match line {
                 Line::Main(text) | Line::Head(text) => writeln!(out, "{BOLD}{text}{BOLD:#}")?,
-                Line::Act(text) => writeln!(out, "{ACT}{text}{ACT:#}")?,
-                Line::Plain(text) => writeln!(out, "{text}")?,
+                Line::Act(text) => writeln!(out, "{ACT}{}{ACT:#}", wrapped(text))?,
+                Line::Plain(text) => writeln!(out, "{}", wrapped(text))?,
+                Line::Verbatim(text) => writeln!(out, "{text}")?,
             }
         }
         for working in &self.working {

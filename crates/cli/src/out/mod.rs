@@ -2,6 +2,8 @@
 
 mod answer;
 mod json;
+pub mod visit_json;
+pub mod visit_text;
 
-pub use answer::{Answer, BOLD, Line};
+pub use answer::{Answer, BOLD};
 pub use json::{amount, finding, findings, number, percent, quantity, ranged, working};

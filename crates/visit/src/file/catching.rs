@@ -22,7 +22,10 @@ pub(super) fn catching(part: &Part<'_>) -> Option<CatchFacts> {
         None if !part.has("time") && each_has_its_own => rounds.first().and_then(|round| round.time.clone()),
         None => {
             if !part.has("time") {
-                part.missing("time", "how long each cup was held, as time = \"30 s\", or time = \"as driven\"");
+                part.missing(
+                    "time",
+                    "how long each cup was held, as time = \"30 s\", or time = \"as driven\"",
+                );
             }
             None
         }

@@ -60,7 +60,10 @@ impl FileError {
             field: None,
             code: "file_not_text",
             message: "the file is not UTF-8 text".to_string(),
-            hint: Some("save it as plain text in UTF-8; a spreadsheet or word processor file will not do".to_string()),
+            hint: Some(
+                "save it as plain text in UTF-8; a spreadsheet or word processor file will not do"
+                    .to_string(),
+            ),
         }
     }
 
@@ -71,7 +74,9 @@ impl FileError {
             field: None,
             code: "file_not_toml",
             message: format!("this cannot be read as TOML: {message}"),
-            hint: Some("a line is name = \"value\"; put quantities in quotes, as spacing = \"20 in\"".to_string()),
+            hint: Some(
+                "a line is name = \"value\"; put quantities in quotes, as spacing = \"20 in\"".to_string(),
+            ),
         }
     }
 }

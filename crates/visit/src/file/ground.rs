@@ -14,7 +14,11 @@ pub(super) fn spacing(part: &Part<'_>) -> Option<SpacingFacts> {
         limit: part.share("limit"),
     };
     if part.has("marks") && part.has("gaps") {
-        part.fault("gaps", "both marks and gaps are given".to_string(), "give the marks of one stretched tape, or the gaps");
+        part.fault(
+            "gaps",
+            "both marks and gaps are given".to_string(),
+            "give the marks of one stretched tape, or the gaps",
+        );
         return None;
     }
     if facts.marks.is_empty() && facts.gaps.is_empty() {
@@ -34,19 +38,38 @@ pub(super) fn drive(part: &Part<'_>) -> Option<DriveFacts> {
     for value in part.list("runs") {
         if let Some(table) = value.get_ref().as_table() {
             let Some(time) = table.get("time") else {
-                part.wrong("runs", value, "a time in each run", "write it as { time = \"27.8 s\", way = \"there\" }");
+                part.wrong(
+                    "runs",
+                    value,
+                    "a time in each run",
+                    "write it as { time = \"27.8 s\", way = \"there\" }",
+                );
                 continue;
             };
             let way = table.get("way").and_then(|way| {
                 let words = ["there", "back"];
-                let found = part.text_of("runs", way).and_then(|word| words.iter().position(|known| *known == word.trim()));
+                let found = part
+                    .text_of("runs", way)
+                    .and_then(|word| words.iter().position(|known| *known == word.trim()));
                 if found.is_none() {
-                    part.push_value("runs", way, "file_word", "this is not a way of driving".into(), Some("write \"there\" or \"back\"".into()));
+                    part.push_value(
+                        "runs",
+                        way,
+                        "file_word",
+                        "this is not a way of driving".into(),
+                        Some("write \"there\" or \"back\"".into()),
+                    );
                 }
                 found.map(|place| if place == 0 { Way::There } else { Way::Back })
             });
             if let Some(odd) = table.keys().find(|key| !["time", "way"].contains(&key.get_ref().as_ref())) {
-                part.push_value("runs", value, "file_unknown_field", format!("a run has no \"{}\"", odd.get_ref()), Some("a run has time and way".into()));
+                part.push_value(
+                    "runs",
+                    value,
+                    "file_unknown_field",
+                    format!("a run has no \"{}\"", odd.get_ref()),
+                    Some("a run has time and way".into()),
+                );
             }
             runs.extend(part.positive_of("runs", time).map(|time| RunFacts { time, way }));
         } else {
@@ -80,7 +103,10 @@ pub(super) fn refill(part: &Part<'_>) -> Option<RefillFacts> {
         (None, Some(area)) => Some(UsedOver::Area(area)),
         (None, None) => {
             if !part.has("distance") && !part.has("area") {
-                part.missing("distance", "over which distance or area, as distance = \"660 ft\" or area = \"13.5 ac\"");
+                part.missing(
+                    "distance",
+                    "over which distance or area, as distance = \"660 ft\" or area = \"13.5 ac\"",
+                );
             }
             None
         }

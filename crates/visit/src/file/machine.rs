@@ -31,21 +31,29 @@ pub(super) fn machine(part: &Part<'_>) -> Option<Machine> {
 }
 
 fn boom(part: &Part<'_>, kind: &str) -> Option<Coverage> {
-    let sections = if part.has("sections") { part.counts("sections") } else { part.count("tips").into_iter().collect() };
-    if sections.is_empty() {
-        if !part.has("sections") && !part.has("tips") {
-            part.missing("tips", "how many tips there are, as tips = 12, or sections = [4, 4, 4]");
-        }
-        return None;
-    }
+    let sections =
+        if part.has("sections") { part.counts("sections") } else { part.count("tips").into_iter().collect() };
     let total: u64 = sections.iter().copied().map(u64::from).sum();
     if let Some(tips) = part.count("tips").filter(|tips| part.has("sections") && u64::from(*tips) != total) {
-        part.fault("tips", format!("{tips} tips, but the sections hold {total}"), "give tips or sections, or make them agree");
+        part.fault(
+            "tips",
+            format!("{tips} tips, but the sections hold {total}"),
+            "give tips or sections, or make them agree",
+        );
     }
     let (spacing_name, spacing) = match kind {
         "directed" => ("row_spacing", directed_spacing(part)),
         _ => ("spacing", part.positive::<Length>("spacing").map(|spacing| spacing.value())),
     };
+    if sections.is_empty() {
+        if !part.has(spacing_name) {
+            part.missing(spacing_name, "how far the tips stand apart, as spacing = \"20 in\"");
+        }
+        if !part.has("sections") && !part.has("tips") {
+            part.missing("tips", "how many tips there are, as tips = 12, or sections = [4, 4, 4]");
+        }
+        return None;
+    }
     let Some(spacing) = spacing else {
         if !part.has(spacing_name) {
             part.missing(spacing_name, "how far the tips stand apart, as spacing = \"20 in\"");
@@ -61,7 +69,8 @@ fn boom(part: &Part<'_>, kind: &str) -> Option<Coverage> {
     let mut boom = part.accept(name, BoomLayout::new(&sections, spacing, mounting.unwrap_or_default()))?;
     if let Some(groups) = part.part("groups") {
         for (name, value) in groups.entries() {
-            let numbers: Vec<u32> = groups.list(name).iter().filter_map(|number| groups.count_of(name, number)).collect();
+            let numbers: Vec<u32> =
+                groups.list(name).iter().filter_map(|number| groups.count_of(name, number)).collect();
             boom = groups.known(name, value, boom.clone().with_group(name, &numbers)).unwrap_or(boom);
         }
     }
@@ -73,9 +82,11 @@ fn boom(part: &Part<'_>, kind: &str) -> Option<Coverage> {
             };
             Some(Coverage::Band { boom, band })
         }
-        "directed" => {
-            Some(Coverage::Directed { boom, row: part.positive("row_spacing")?, tips_per_row: tips_per_row(part)? })
-        }
+        "directed" => Some(Coverage::Directed {
+            boom,
+            row: part.positive("row_spacing")?,
+            tips_per_row: tips_per_row(part)?,
+        }),
         _ => Some(Coverage::Boom(boom)),
     }
 }
@@ -100,13 +111,19 @@ fn boomless(part: &Part<'_>) -> Option<Coverage> {
     } else if part.has("wetted_width") {
         let Some(overlap) = part.share("overlap") else {
             if !part.has("overlap") {
-                part.missing("overlap", "the share of the wetted width covered again by the next pass, as overlap = \"15 %\"");
+                part.missing(
+                    "overlap",
+                    "the share of the wetted width covered again by the next pass, as overlap = \"15 %\"",
+                );
             }
             return None;
         };
         Swath::Wetted { wetted: part.positive("wetted_width")?, overlap }
     } else {
-        part.missing("effective_swath", "the width from pass to pass, as effective_swath = \"30 ft\"; it is less than what is wetted");
+        part.missing(
+            "effective_swath",
+            "the width from pass to pass, as effective_swath = \"30 ft\"; it is less than what is wetted",
+        );
         return None;
     };
     Some(Coverage::Boomless { outlets, swath })

@@ -38,9 +38,11 @@ pub fn read(bytes: &[u8]) -> Result<Visit, FileErrors> {
     if bytes.len() > LARGEST {
         return Err(FileErrors::one(FileError::too_large(bytes.len(), LARGEST)));
     }
-    let text = core::str::from_utf8(bytes).map_err(|error| FileErrors::one(FileError::not_text(bytes, &error)))?;
+    let text =
+        core::str::from_utf8(bytes).map_err(|error| FileErrors::one(FileError::not_text(bytes, &error)))?;
     let text = text.strip_prefix('\u{feff}').unwrap_or(text);
-    let document = DeTable::parse(text).map_err(|error| FileErrors::one(FileError::not_toml(text, &error)))?;
+    let document =
+        DeTable::parse(text).map_err(|error| FileErrors::one(FileError::not_toml(text, &error)))?;
     let errors: Errors = RefCell::new(Vec::new());
     let whole = Part::whole(document.get_ref(), text, &errors);
     let visit = visit_of(&whole);

@@ -53,7 +53,13 @@ fn one(part: &Part<'_>, name: &str, value: &Spanned<DeValue<'_>>, unit: Option<&
     let known = ["reading", "time", "marks", "run"];
     if let Some(odd) = table.keys().find(|key| !known.contains(&key.get_ref().as_ref())) {
         let message = format!("a reading has no \"{}\"", odd.get_ref());
-        part.push_value(name, value, "file_unknown_field", message, Some(format!("it has {}", known.join(", "))));
+        part.push_value(
+            name,
+            value,
+            "file_unknown_field",
+            message,
+            Some(format!("it has {}", known.join(", "))),
+        );
     }
     let Some(reading) = table.get("reading") else {
         part.wrong(name, value, "a reading", "write it as { reading = \"30 fl oz\", time = \"60 s\" }");
@@ -75,11 +81,16 @@ pub(super) fn round(part: &Part<'_>, unit: Option<&Unit>) -> Option<RoundFacts> 
         if !part.has("readings") {
             part.missing("readings", "a reading for each tip, as readings = [14.5, 14, \"-\"]");
         } else {
-            part.fault("readings", "there are no readings".to_string(), "give a reading for each tip, \"-\" where not caught");
+            part.fault(
+                "readings",
+                "there are no readings".to_string(),
+                "give a reading for each tip, \"-\" where not caught",
+            );
         }
         return None;
     }
-    let numbers: Vec<u32> = if part.has("tips") { part.counts("tips") } else { (1..).take(values.len()).collect() };
+    let numbers: Vec<u32> =
+        if part.has("tips") { part.counts("tips") } else { (1..).take(values.len()).collect() };
     if numbers.len() != values.len() {
         let message = format!("{} tips are named, but {} readings given", numbers.len(), values.len());
         part.fault("tips", message, "give one reading for each tip named");
@@ -87,13 +98,19 @@ pub(super) fn round(part: &Part<'_>, unit: Option<&Unit>) -> Option<RoundFacts> 
     }
     let mut seen = std::collections::BTreeSet::new();
     if let Some(twice) = numbers.iter().find(|number| !seen.insert(**number)) {
-        part.fault("tips", format!("tip {twice} is named twice"), "name each tip once; give its readings as a list");
+        part.fault(
+            "tips",
+            format!("tip {twice} is named twice"),
+            "name each tip once; give its readings as a list",
+        );
         return None;
     }
     let tips = numbers
         .into_iter()
         .zip(values)
-        .filter_map(|(number, value)| of_tip(part, "readings", value, unit).map(|readings| (number, readings)))
+        .filter_map(|(number, value)| {
+            of_tip(part, "readings", value, unit).map(|readings| (number, readings))
+        })
         .collect();
     let kind = part.text("after").map_or(RoundKind::AsFound, |words| RoundKind::from_words(&words));
     Some(RoundFacts { kind, tips, time: time_of(part, "time") })
@@ -101,7 +118,7 @@ pub(super) fn round(part: &Part<'_>, unit: Option<&Unit>) -> Option<RoundFacts> 
 
 /// The unit that bare numbers take: that of the cup's marks.
 pub(super) fn bare_unit(marks: Option<&Marks>) -> Option<Unit> {
-    marks.and_then(|marks| marks.step().unit().cloned()).filter(|unit| {
-        matches!(unit.dimension(), Dimension::Volume | Dimension::Mass)
-    })
+    marks
+        .and_then(|marks| marks.step().unit().cloned())
+        .filter(|unit| matches!(unit.dimension(), Dimension::Volume | Dimension::Mass))
 }

@@ -53,7 +53,10 @@ fn field_schema(field: &Field) -> String {
             format!("{{\"enum\": [{}]}}", words.join(", "))
         }
         Shape::Quantities(dimension) => {
-            format!("{{\"type\": \"array\", \"items\": {{\"type\": \"string\", \"description\": {}}}}}", quoted(dimension.would_do()))
+            format!(
+                "{{\"type\": \"array\", \"items\": {{\"type\": \"string\", \"description\": {}}}}}",
+                quoted(dimension.would_do())
+            )
         }
         Shape::Runs => format!(
             "{{\"type\": \"array\", \"items\": {{\"anyOf\": [{TEXT}, {{\"type\": \"object\", \"required\": [\"time\"], \

@@ -26,7 +26,8 @@ impl<'a> Part<'a> {
     /// The whole file.
     pub fn whole(table: &'a DeTable<'a>, text: &'a str, errors: &'a Errors) -> Self {
         let whole = Self { table, text, path: String::new(), span: 0..0, errors };
-        let tops: Vec<&str> = SECTIONS.iter().map(|section| section.name).filter(|name| !name.contains('.')).collect();
+        let tops: Vec<&str> =
+            SECTIONS.iter().map(|section| section.name).filter(|name| !name.contains('.')).collect();
         whole.refuse_unknown(&tops, "part");
         whole
     }
@@ -57,7 +58,9 @@ impl<'a> Part<'a> {
         for entry in array {
             match entry.get_ref().as_table() {
                 Some(table) => parts.push(self.within(table, path.clone(), entry.span())),
-                None => self.wrong(name, entry, "a part of its own", &format!("begin it with a line [[{path}]]")),
+                None => {
+                    self.wrong(name, entry, "a part of its own", &format!("begin it with a line [[{path}]]"))
+                }
             }
         }
         parts
@@ -117,7 +120,9 @@ impl<'a> Part<'a> {
     pub fn text_of(&self, name: &str, value: &Spanned<DeValue<'_>>) -> Option<String> {
         match value.get_ref() {
             DeValue::String(text) => Some(text.to_string()),
-            DeValue::Integer(_) | DeValue::Float(_) | DeValue::Datetime(_) => Some(self.letters(value).to_string()),
+            DeValue::Integer(_) | DeValue::Float(_) | DeValue::Datetime(_) => {
+                Some(self.letters(value).to_string())
+            }
             _ => {
                 self.wrong(name, value, "a text in quotes", "write it as name = \"value\"");
                 None
@@ -142,7 +147,13 @@ impl<'a> Part<'a> {
             _ => false,
         };
         if !day {
-            self.push_value(name, value, "file_not_a_day", format!("\"{}\" is not a day", text.trim()), Some("write it as 2027-04-14".into()));
+            self.push_value(
+                name,
+                value,
+                "file_not_a_day",
+                format!("\"{}\" is not a day", text.trim()),
+                Some("write it as 2027-04-14".into()),
+            );
         }
         day.then(|| text.trim().to_string())
     }
@@ -168,7 +179,13 @@ impl<'a> Part<'a> {
             return Some(quantity);
         }
         let message = format!("\"{}\" must be more than nothing", quantity.text());
-        self.push_value(name, value, "file_not_positive", message, Some(format!("{} above nothing is needed", Q::DIMENSION.name())));
+        self.push_value(
+            name,
+            value,
+            "file_not_positive",
+            message,
+            Some(format!("{} above nothing is needed", Q::DIMENSION.name())),
+        );
         None
     }
 
@@ -198,7 +215,13 @@ impl<'a> Part<'a> {
             Ok(count) if count > 0 => Some(count),
             _ => {
                 let message = format!("\"{}\" is not a count", text.trim());
-                self.push_value(name, value, "file_not_a_count", message, Some("write a whole number from 1".into()));
+                self.push_value(
+                    name,
+                    value,
+                    "file_not_a_count",
+                    message,
+                    Some("write a whole number from 1".into()),
+                );
                 None
             }
         }
@@ -228,13 +251,24 @@ impl<'a> Part<'a> {
         let found = look_up(text.trim());
         if found.is_none() {
             let message = format!("\"{}\" is not one of the words here", text.trim());
-            self.push_value(name, value, "file_word", message, Some(format!("words that would do: {}", words.join(", "))));
+            self.push_value(
+                name,
+                value,
+                "file_word",
+                message,
+                Some(format!("words that would do: {}", words.join(", "))),
+            );
         }
         found
     }
 
     /// Takes a result, or notes its error at the value.
-    pub fn known<T, E: Coded>(&self, name: &str, value: &Spanned<DeValue<'_>>, result: Result<T, E>) -> Option<T> {
+    pub fn known<T, E: Coded>(
+        &self,
+        name: &str,
+        value: &Spanned<DeValue<'_>>,
+        result: Result<T, E>,
+    ) -> Option<T> {
         match result {
             Ok(known) => Some(known),
             Err(error) => {
@@ -259,7 +293,13 @@ impl<'a> Part<'a> {
     /// Notes that a field is missing without which the part means nothing.
     pub fn missing(&self, name: &str, would_do: &str) {
         let message = "this field is missing".to_string();
-        self.push(self.span.clone(), self.path_of(name), "file_missing_field", message, Some(would_do.to_string()));
+        self.push(
+            self.span.clone(),
+            self.path_of(name),
+            "file_missing_field",
+            message,
+            Some(would_do.to_string()),
+        );
     }
 
     /// Notes a mistake at a field of this part.
@@ -284,7 +324,14 @@ impl<'a> Part<'a> {
         self.push(value.span(), self.path_of(name), "file_wrong_kind", message, Some(hint.to_string()));
     }
 
-    fn push(&self, span: Range<usize>, field: String, code: &'static str, message: String, hint: Option<String>) {
+    fn push(
+        &self,
+        span: Range<usize>,
+        field: String,
+        code: &'static str,
+        message: String,
+        hint: Option<String>,
+    ) {
         let place = Some(line_and_column(self.text, span.start));
         let field = Some(field);
         self.errors.borrow_mut().push(FileError { place, field, code, message, hint });
@@ -295,4 +342,3 @@ impl<'a> Part<'a> {
 fn section_named(path: &str) -> Option<&'static Section> {
     SECTIONS.iter().find(|section| section.name == path)
 }
-

@@ -10,7 +10,11 @@ pub(super) fn setting(part: &Part<'_>) -> Setting {
         engine_speed: part.text("engine_speed"),
         pto_speed: part.text("pto_speed"),
         pressure: part.positive("pressure"),
-        pressure_read_at: part.word("pressure_read_at", &["pump", "manifold", "boom", "tip", "cab"], place_from_word),
+        pressure_read_at: part.word(
+            "pressure_read_at",
+            &["pump", "manifold", "boom", "tip", "cab"],
+            place_from_word,
+        ),
         gauge_marks: part.positive("gauge_marks"),
         agitation: part.text("agitation"),
         sections_on: part.text("sections_on"),

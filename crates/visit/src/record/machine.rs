@@ -70,7 +70,9 @@ impl Machine {
     #[must_use]
     pub const fn boom(&self) -> Option<&BoomLayout> {
         match &self.coverage {
-            Coverage::Boom(boom) | Coverage::Band { boom, .. } | Coverage::Directed { boom, .. } => Some(boom),
+            Coverage::Boom(boom) | Coverage::Band { boom, .. } | Coverage::Directed { boom, .. } => {
+                Some(boom)
+            }
             Coverage::Boomless { .. } | Coverage::Hand { .. } => None,
         }
     }

@@ -1,0 +1,190 @@
+//! Why there is no rate.
+
+use units::{Amount, Arg, Args, Coded, Kind, UnitSystem, Volume};
+
+/// What was given.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Input {
+    /// The flow.
+    Flow,
+    /// The speed.
+    Speed,
+    /// The tip spacing.
+    TipSpacing,
+    /// The swath.
+    Swath,
+    /// A width.
+    Width,
+    /// What was caught.
+    Catch,
+    /// The course.
+    Course,
+    /// How long the catch lasted.
+    CatchTime,
+    /// What was used.
+    Used,
+    /// The distance driven.
+    Distance,
+    /// The area.
+    Area,
+    /// The tank.
+    Tank,
+    /// What was left in the tank.
+    Left,
+    /// The wetted width.
+    Wetted,
+    /// The strip wetted twice.
+    OverlapStrip,
+    /// The band.
+    Band,
+    /// The row spacing.
+    Rows,
+    /// The plot.
+    Plot,
+    /// The rate itself.
+    Rate,
+    /// A volume.
+    Volume,
+}
+
+impl Input {
+    /// The stable code.
+    #[must_use]
+    pub const fn code(self) -> &'static str {
+        match self {
+            Self::Flow => "flow",
+            Self::Speed => "speed",
+            Self::TipSpacing => "tip_spacing",
+            Self::Swath => "swath",
+            Self::Width => "width",
+            Self::Catch => "catch",
+            Self::Course => "course",
+            Self::CatchTime => "catch_time",
+            Self::Used => "used",
+            Self::Distance => "distance",
+            Self::Area => "area",
+            Self::Tank => "tank",
+            Self::Left => "left",
+            Self::Wetted => "wetted",
+            Self::OverlapStrip => "overlap",
+            Self::Band => "band",
+            Self::Rows => "rows",
+            Self::Plot => "plot",
+            Self::Rate => "rate",
+            Self::Volume => "volume",
+        }
+    }
+
+    /// The name for a message.
+    #[must_use]
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Flow => "the flow",
+            Self::Speed => "the speed",
+            Self::TipSpacing => "the tip spacing",
+            Self::Swath => "the swath",
+            Self::Width => "the width",
+            Self::Catch => "the catch",
+            Self::Course => "the course",
+            Self::CatchTime => "the time of the catch",
+            Self::Used => "the volume used",
+            Self::Distance => "the distance driven",
+            Self::Area => "the area",
+            Self::Tank => "the tank",
+            Self::Left => "what was left in the tank",
+            Self::Wetted => "the wetted width",
+            Self::OverlapStrip => "the overlap",
+            Self::Band => "the band",
+            Self::Rows => "the row spacing",
+            Self::Plot => "the plot",
+            Self::Rate => "the rate",
+            Self::Volume => "the volume",
+        }
+    }
+}
+
+/// What is wrong with what a rate is to be worked from, and what would do.
+#[derive(Clone, Debug, PartialEq, thiserror::Error)]
+pub enum RateError {
+    /// Nothing, less than nothing or not a number.
+    #[error("{} must be more than nothing, got {}", .what.name(), .given.text(UnitSystem::Us))]
+    NotPositive {
+        /// What was given.
+        what: Input,
+        /// The value.
+        given: Amount,
+    },
+    /// A doubt below nothing or that is not a number.
+    #[error("the doubt of {of} must be a number from nothing upwards, got {given_percent} %")]
+    Doubt {
+        /// What is doubtful.
+        of: &'static str,
+        /// The doubt as given, in percent.
+        given_percent: f64,
+    },
+    /// No tip at all, or more than any sprayer has.
+    #[error("the number of tips must be 1 to 1000, got {given}")]
+    Tips {
+        /// The number as given.
+        given: u32,
+    },
+    /// An overlap that leaves no swath.
+    #[error("the overlap must be from 0 % to less than 100 % of the wetted width, got {given_percent} %")]
+    Overlap {
+        /// The overlap as given, in percent of the wetted width.
+        given_percent: f64,
+    },
+    /// As much left in the tank as was in it.
+    #[error("what was left in the tank must be less than the tank, {}, got {}", volume(*.tank), volume(*.left))]
+    NothingUsed {
+        /// The tank.
+        tank: Volume,
+        /// What was left.
+        left: Volume,
+    },
+}
+
+fn volume(volume: Volume) -> String {
+    Amount::new(volume, Kind::Volume).text(UnitSystem::Us)
+}
+
+impl Coded for RateError {
+    fn code(&self) -> &'static str {
+        match self {
+            Self::NotPositive { .. } => "rate_not_positive",
+            Self::Doubt { .. } => "rate_doubt",
+            Self::Tips { .. } => "rate_tips",
+            Self::Overlap { .. } => "rate_overlap",
+            Self::NothingUsed { .. } => "rate_nothing_used",
+        }
+    }
+
+    fn args(&self) -> Args {
+        match self {
+            Self::NotPositive { what, given } => Args::new()
+                .with("what", Arg::Text(what.code().to_string()))
+                .with("given", Arg::Amount(given.clone())),
+            Self::Doubt { of, given_percent } => Args::new()
+                .with("of", Arg::Text((*of).to_string()))
+                .with("given", Arg::Percent(*given_percent)),
+            Self::Tips { given } => Args::new().with("given", Arg::Count(*given)),
+            Self::Overlap { given_percent } => Args::new().with("given", Arg::Percent(*given_percent)),
+            Self::NothingUsed { tank, left } => Args::new()
+                .with("tank", Arg::Amount(Amount::new(*tank, Kind::Volume)))
+                .with("left", Arg::Amount(Amount::new(*left, Kind::Volume))),
+        }
+    }
+
+    fn hint(&self) -> Option<String> {
+        let hint = match self {
+            Self::NotPositive { .. } => "measure it, or take a method that does not need it",
+            Self::Doubt { .. } => "leave it out to take the usual one",
+            Self::Tips { .. } => "count the tips that spray",
+            Self::Overlap { .. } => {
+                "give the strip that the next pass wets again as a part of what one pass wets: 5 ft of 30 ft is 17 %"
+            }
+            Self::NothingUsed { .. } => "give what the tank held at the start and what was left at the end",
+        };
+        Some(hint.to_string())
+    }
+}

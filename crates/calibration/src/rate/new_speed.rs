@@ -1,0 +1,91 @@
+//! The rate at another speed.
+
+use super::error::{Input, RateError};
+use super::findings::{doubtful_rate, positive};
+use crate::drive::doubtful_speed;
+use sprayer::PressureControl;
+use units::{Amount, Arg, Finding, Kind, Ranged, Speed, VolumePerArea, Weight, Working};
+
+/// What a rate becomes at another speed.
+#[derive(Clone, Debug, PartialEq)]
+pub struct RateAtSpeed {
+    /// The rate then, with its 95 % range.
+    pub rate: Ranged<VolumePerArea>,
+    /// What is worth telling.
+    pub findings: Vec<Finding>,
+    /// The working.
+    pub working: Working,
+}
+
+/// Returns what a measured rate becomes at another speed.
+///
+/// *Units*: any.
+///
+/// *Assumptions*: at one pressure the flow stays, so the rate goes with one over the speed. A ground-driven pump and a
+/// rate controller hold the rate, as long as the pump or the tips' range of pressures lasts; whether it lasts is not
+/// looked at here. Both speeds are taken as they stand.
+///
+/// *Errors*: [`RateError`]: a rate or speed of nothing, below nothing or not a number.
+///
+/// *Source*: NC State Extension, The Calibration of Turfgrass Boom Sprayers and Spreaders (constant pressure); Iowa
+/// State Univ. Extension, Integrated Crop Management News, item 844 (a controller holds the rate through the pressure).
+///
+/// *Example*: 20 gal/ac at 3 mph is 10 gal/ac at 6 mph and the same pressure.
+pub fn rate_at_new_speed(
+    rate: &Ranged<VolumePerArea>,
+    measured_at: Speed,
+    new: Speed,
+    control: PressureControl,
+) -> Result<RateAtSpeed, RateError> {
+    positive(Input::Rate, rate.value, Kind::Rate)?;
+    positive(Input::Speed, measured_at, Kind::Speed)?;
+    positive(Input::Speed, new, Kind::Speed)?;
+    let (rate_then, formula, source) = match control {
+        PressureControl::Constant => (
+            rate.map(|rate| rate * measured_at.ratio_to(new)),
+            "new rate = rate × speed ÷ new speed",
+            "NC State Extension, The Calibration of Turfgrass Boom Sprayers and Spreaders",
+        ),
+        PressureControl::GroundDriven => (
+            *rate,
+            "new rate = rate: the pump's flow goes with the speed",
+            "common practice with ground-driven pumps",
+        ),
+        PressureControl::RateController => (
+            *rate,
+            "new rate = rate: the controller changes the pressure to hold it",
+            "Iowa State Univ. Extension, Integrated Crop Management News, item 844",
+        ),
+    };
+    let working = Working::new("rate_at_new_speed", formula, source)
+        .figure("rate", Arg::Amount(Amount::ranged(rate, Kind::Rate)))
+        .figure("speed", Arg::Amount(Amount::new(measured_at, Kind::Speed)))
+        .figure("new speed", Arg::Amount(Amount::new(new, Kind::Speed)))
+        .figure("what holds the pressure", Arg::Text(control.word().replace('_', " ")))
+        .result(Arg::Amount(Amount::ranged(&rate_then, Kind::Rate)));
+    let mut findings: Vec<Finding> = doubtful_speed(new).into_iter().collect();
+    findings.extend(doubtful_rate(rate_then.value));
+    findings.extend(held(control, new));
+    Ok(RateAtSpeed { rate: rate_then, findings, working })
+}
+
+fn held(control: PressureControl, new: Speed) -> Option<Finding> {
+    let finding = match control {
+        PressureControl::Constant => return None,
+        PressureControl::GroundDriven => Finding::new(
+            Weight::Note,
+            "rate_held_by_pump",
+            "The ground-driven pump keeps the rate at {speed}; the pressure changes with the speed.",
+        ),
+        PressureControl::RateController => Finding::new(
+            Weight::Note,
+            "rate_held_by_controller",
+            "The controller keeps the rate at {speed} by changing the pressure, as far as the tips allow.",
+        ),
+    };
+    Some(
+        finding
+            .with("speed", Arg::Amount(Amount::new(new, Kind::Speed)))
+            .to_do("Look at the gauge at that speed: the pressure must be one the tips are made for."),
+    )
+}

@@ -1,0 +1,208 @@
+//! The JSON object of a visit; each part is absent where the file has nothing for it.
+
+use planning::{Deviation, Judged, RangedAmount, RangedPerArea};
+use serde_json::{Map, Value, json};
+use units::{Kind, UnitSystem};
+use visit::Visit;
+use visit::findings::{CatchOutcome, Outcome, RateOutcome, Repeat, TankOutcome};
+use visit::record::{About, Setting, place_word};
+
+use super::{amount, finding, findings, number, quantity, ranged};
+use crate::command::{catch, load, rate, spacing, speed};
+
+/// The whole object.
+pub fn object(visit: &Visit, outcome: &Outcome, system: UnitSystem) -> Value {
+    let mut object = Map::new();
+    let mut put = |name: &str, value: Option<Value>| {
+        if let Some(value) = value {
+            object.insert(name.to_string(), value);
+        }
+    };
+    put("visit", about(&visit.about));
+    put("setting", outcome.setting.as_ref().map(|repeat| setting(repeat, system)));
+    put("look", (!visit.look.is_empty()).then(|| look(visit, outcome, system)));
+    put("spacing", outcome.spacing.as_ref().map(|part| spacing::object(part, system)));
+    put("speed", outcome.speed.as_ref().map(|part| speed::object(part, system)));
+    put("catch", outcome.catch.as_ref().map(|part| catch_object(part, system)));
+    put("rate", outcome.rate.as_ref().map(|part| rate_object(part, system)));
+    put("target", outcome.target.as_ref().map(|part| target(part, system)));
+    put(
+        "change",
+        outcome.change.as_ref().map(|part| json!({ "findings": findings(&part.findings, system) })),
+    );
+    put("tank", outcome.tank.as_ref().map(|part| tank(part, system)));
+    put(
+        "cost",
+        outcome.cost.as_ref().map(|part| {
+            json!({
+                "over": part.over.value.to_string(),
+                "missing": part.missing.value.to_string(),
+                "over_percent": number(100.0 * part.shares.over),
+                "missing_percent": number(100.0 * part.shares.missing),
+                "findings": findings(&part.findings, system),
+            })
+        }),
+    );
+    put("actions", Some(actions(outcome, system)));
+    Value::Object(object)
+}
+
+fn about(about: &About) -> Option<Value> {
+    let fields = [
+        ("sprayer", &about.sprayer),
+        ("farm", &about.farm),
+        ("date", &about.date),
+        ("operator", &about.operator),
+        ("with", &about.with),
+        ("notes", &about.notes),
+    ];
+    let object: Map<String, Value> = fields
+        .iter()
+        .filter_map(|(name, text)| Some(((*name).to_string(), Value::from(text.as_ref()?.as_str()))))
+        .collect();
+    (!object.is_empty()).then_some(Value::Object(object))
+}
+
+fn setting(repeat: &Repeat, system: UnitSystem) -> Value {
+    json!({
+        "drive": setting_fields(&repeat.drive, system),
+        "catch": setting_fields(&repeat.catch, system),
+        "same": !repeat.differ(),
+        "findings": findings(&repeat.findings, system),
+    })
+}
+
+fn setting_fields(setting: &Setting, system: UnitSystem) -> Value {
+    let texts = [
+        ("gear", &setting.gear),
+        ("engine_speed", &setting.engine_speed),
+        ("pto_speed", &setting.pto_speed),
+        ("agitation", &setting.agitation),
+        ("sections_on", &setting.sections_on),
+        ("controller", &setting.controller),
+        ("water_in_tank", &setting.water_in_tank),
+    ];
+    let mut object: Map<String, Value> = texts
+        .iter()
+        .filter_map(|(name, text)| Some(((*name).to_string(), Value::from(text.as_ref()?.as_str()))))
+        .collect();
+    if let Some(pressure) = &setting.pressure {
+        object.insert("pressure".into(), quantity(pressure.value(), Kind::Pressure, system));
+    }
+    if let Some(place) = setting.pressure_read_at {
+        object.insert("pressure_read_at".into(), Value::from(place_word(place)));
+    }
+    Value::Object(object)
+}
+
+fn look(visit: &Visit, outcome: &Outcome, system: UnitSystem) -> Value {
+    let seen: Map<String, Value> = visit
+        .look
+        .iter()
+        .map(|(item, answer)| {
+            let yes = *answer == visit::record::Answer::Yes;
+            (item.word().to_string(), Value::from(if yes { "yes" } else { "no" }))
+        })
+        .collect();
+    json!({ "seen": seen, "findings": findings(&outcome.look, system) })
+}
+
+fn catch_object(part: &CatchOutcome, system: UnitSystem) -> Value {
+    let rounds: Vec<Value> = part
+        .rounds
+        .iter()
+        .map(|round| {
+            let mut object =
+                catch::round_object(&round.round, &round.limit, &round.summary, &round.new, system);
+            object["after"] = Value::from(round.round.kind.word());
+            object["findings"] = findings(&round.findings, system);
+            object
+        })
+        .collect();
+    let mut now = rounds[part.current].clone();
+    now["rounds"] = Value::Array(rounds);
+    now
+}
+
+fn rate_object(part: &RateOutcome, system: UnitSystem) -> Value {
+    let mut object = rate::one(part.main(), system);
+    if let Some(carrier) = &part.carrier {
+        object["of_carrier"] = ranged(carrier, Kind::Rate, system);
+    }
+    let others: Vec<Value> = part.rates.iter().skip(1).map(|other| rate::one(other, system)).collect();
+    if !others.is_empty() {
+        object["others"] = Value::Array(others);
+    }
+    let all: Vec<Value> = part.findings().map(|one| finding(one, system)).collect();
+    object["findings"] = Value::Array(all);
+    object
+}
+
+fn deviation(deviation: &Deviation) -> Value {
+    json!({
+        "percent": number(deviation.percent),
+        "low": number(deviation.low),
+        "high": number(deviation.high),
+        "verdict": deviation.verdict.word(),
+    })
+}
+
+fn target(part: &Judged, system: UnitSystem) -> Value {
+    let products: Vec<Value> = part
+        .products
+        .iter()
+        .map(|product| {
+            let rate = match &product.rate {
+                RangedPerArea::Liquid(rate) => ranged(rate, Kind::ProductRate, system),
+                RangedPerArea::Dry(rate) => ranged(rate, Kind::MassRate, system),
+            };
+            json!({ "name": product.name, "put_down": rate })
+        })
+        .collect();
+    json!({
+        "against_intended": part.against_intended.as_ref().map(deviation),
+        "against_least_carrier": part.against_least_carrier.as_ref().map(deviation),
+        "products": products,
+        "findings": findings(&part.findings, system),
+    })
+}
+
+fn tank(part: &TankOutcome, system: UnitSystem) -> Value {
+    let products: Vec<Value> = part
+        .full
+        .products
+        .iter()
+        .map(|product| {
+            let exact = match &product.amount {
+                RangedAmount::Liquid(volume) => ranged(volume, Kind::Volume, system),
+                RangedAmount::Dry(mass) => ranged(mass, Kind::Mass, system),
+            };
+            json!({
+                "name": product.name,
+                "amount": exact,
+                "measure": product.measure.as_ref().map(|measure| amount(&measure.amount.shown(product.system), product.system)),
+                "measure_text": product.measure.as_ref().map(|measure| measure.text.as_str()),
+            })
+        })
+        .collect();
+    let mut object = json!({
+        "volume": quantity(part.full.volume, Kind::Volume, system),
+        "area": ranged(&part.full.area, Kind::Area, system),
+        "products": products,
+    });
+    if let Some(loads) = &part.loads {
+        object["job"] = load::object(loads, system);
+    }
+    object["findings"] = Value::Array(part.findings().map(|one| finding(one, system)).collect());
+    object
+}
+
+fn actions(outcome: &Outcome, system: UnitSystem) -> Value {
+    let list = outcome.actions.iter().map(|action| {
+        let mut object =
+            json!({ "what": action.what(system), "where": action.at(system), "why": action.why(system) });
+        object["finding"] = finding(&action.finding, system);
+        object
+    });
+    Value::Array(list.collect())
+}

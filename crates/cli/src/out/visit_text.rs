@@ -1,0 +1,282 @@
+//! A visit as one would tell it to a neighbour: the answer first, then what to do, then how to get it again.
+
+use calibration::catch::{TipState, TipSummary};
+use units::{Amount, Finding, Kind, UnitSystem, Verdict, Weight, percent_text};
+use visit::Visit;
+use visit::findings::{Outcome, Place, RoundOutcome};
+use visit::record::place_word;
+
+use super::Answer;
+
+/// Writes it.
+pub fn lines(answer: &mut Answer, visit: &Visit, outcome: &Outcome, system: UnitSystem) {
+    let about = &visit.about;
+    let title: Vec<&str> =
+        [&about.sprayer, &about.farm, &about.date].into_iter().filter_map(|text| text.as_deref()).collect();
+    if !title.is_empty() {
+        answer.plain(title.join(" · "));
+        answer.plain("");
+    }
+    if outcome.all().next().is_none()
+        && outcome.rate.is_none()
+        && outcome.speed.is_none()
+        && outcome.catch.is_none()
+    {
+        answer.main("There is nothing in this visit yet.");
+        answer
+            .plain("Fill in what was measured: the drive, the cups, the spacing. Each part tells by itself.");
+        return;
+    }
+    stops(answer, outcome, system);
+    puts_out(answer, visit, outcome, system);
+    full_tank(answer, outcome, system);
+    to_do(answer, outcome, system);
+    cups(answer, outcome, system);
+    again(answer, outcome, system);
+    good_to_know(answer, outcome, system);
+    answer.plain("");
+    answer.plain(
+        "Take care: the label is the law. Clean water only for a check; gloves and eye protection; brake on, nobody near \
+         the shaft; never a tip to the mouth. Local rules and licensed people decide.",
+    );
+    working(answer, outcome);
+}
+
+/// What the label forbids, before everything else.
+fn stops(answer: &mut Answer, outcome: &Outcome, system: UnitSystem) {
+    let stops: Vec<&Finding> =
+        outcome.all().map(|(_, finding)| finding).filter(|finding| finding.weight == Weight::Stop).collect();
+    for stop in &stops {
+        let action = stop.action(system).map_or(String::new(), |action| format!(" {action}"));
+        answer.act(format!("{}{action}", stop.text(system)));
+    }
+    if !stops.is_empty() {
+        answer.plain("");
+    }
+}
+
+fn puts_out(answer: &mut Answer, visit: &Visit, outcome: &Outcome, system: UnitSystem) {
+    if let Some(rate) = &outcome.rate {
+        let amount = Amount::ranged(&rate.of_mix(), Kind::Rate);
+        answer.main(format!("It puts out {}", amount.text(system)));
+        if let Some(range) = amount.range_text(system) {
+            answer.plain(format!("  most likely {range}"));
+        }
+        let against = outcome.target.as_ref().and_then(|target| target.against_intended);
+        if let (Some(target), Some(against)) = (&visit.target, against) {
+            let wanted = Amount::new(target.rate.value(), Kind::Rate).text(system);
+            let limit = 100.0 * target.within.unwrap_or(0.05);
+            let side = if against.percent < 0.0 { "under" } else { "over" };
+            let off = percent_text(against.percent.abs(), Some(limit)).replace('+', "");
+            let word = match against.verdict {
+                Verdict::Within => "close enough",
+                Verdict::Outside => "too far off",
+                Verdict::CannotTell => "cannot tell yet whether that is close enough",
+            };
+            answer
+                .plain(format!("  {wanted} is wanted; it is {off} {side}: {word} (the limit is {limit} %)"));
+        }
+    } else if let Some(speed) = &outcome.speed {
+        answer.main(format!("It drives {}", Amount::ranged(&speed.speed.ranged(), Kind::Speed).text(system)));
+        answer.plain("  what it puts out needs the cups too");
+    } else if outcome.catch.is_some() {
+        answer.main("The cups are caught; what it puts out needs a timed drive too.");
+    }
+}
+
+fn full_tank(answer: &mut Answer, outcome: &Outcome, system: UnitSystem) {
+    let Some(tank) = &outcome.tank else { return };
+    let volume = Amount::new(tank.full.volume, Kind::Volume).text(system);
+    let area = Amount::ranged(&tank.full.area, Kind::Area);
+    let range = area.range_text(system).map_or(String::new(), |range| format!(" (most likely {range})"));
+    answer.main(format!("A full tank of {volume} does {}{range}", area.text(system)));
+    for product in &tank.full.products {
+        let exact = product.amount.value().shown(product.system).text(product.system);
+        match &product.measure {
+            Some(measure) => {
+                answer.plain(format!("  in it: {} {} (exactly {exact})", measure.text, product.name))
+            }
+            None => answer.plain(format!("  in it: {exact} of {}, too little to measure", product.name)),
+        }
+    }
+    if let Some(loads) = &tank.loads {
+        let full = match loads.full_loads {
+            0 => String::new(),
+            1 => "1 full load".to_string(),
+            many => format!("{many} full loads"),
+        };
+        let last = loads.last.as_ref().map(|load| {
+            let products: Vec<String> = load
+                .products
+                .iter()
+                .map(|product| match &product.measure {
+                    Some(measure) => format!("{} {}", measure.text, product.name),
+                    None => format!("{} too little to measure", product.name),
+                })
+                .collect();
+            let with =
+                if products.is_empty() { String::new() } else { format!(" with {}", products.join(", ")) };
+            format!("a last one of {}{with}", Amount::new(load.volume, Kind::Volume).text(system))
+        });
+        let parts: Vec<String> =
+            [Some(full).filter(|text| !text.is_empty()), last].into_iter().flatten().collect();
+        answer.plain(format!("  the job ahead: {}", parts.join(" and ")));
+    }
+}
+
+fn to_do(answer: &mut Answer, outcome: &Outcome, system: UnitSystem) {
+    let list: Vec<_> =
+        outcome.actions.iter().filter(|action| action.finding.weight != Weight::Stop).collect();
+    if list.is_empty() {
+        return;
+    }
+    answer.head("What to do");
+    for (number, action) in (1..).zip(list) {
+        let sign = match action.finding.weight {
+            Weight::Settle => "?",
+            _ => "!",
+        };
+        let (why, what) = (action.why(system), action.what(system));
+        let text = if why == what {
+            format!("{number:>3}. {sign} {why}")
+        } else {
+            format!("{number:>3}. {sign} {why} {what}")
+        };
+        match action.finding.weight {
+            Weight::Act => answer.act(text),
+            _ => answer.plain(text),
+        }
+    }
+}
+
+/// The row of cups: numbers, readings, and a sign under each that is not in order.
+fn cups(answer: &mut Answer, outcome: &Outcome, system: UnitSystem) {
+    let Some(catch) = &outcome.catch else { return };
+    let now = catch.now();
+    let time = Amount::new(now.round.time, Kind::Time).text(system);
+    let unit = now.round.unit.as_ref().map_or("", units::Unit::text);
+    answer.head(format!("The cups, {}, {time}, {unit}, from the left as you sit", now.round.kind.word()));
+    for line in now.summary.tips.chunks(CUPS_IN_A_LINE) {
+        cup_lines(answer, now, line);
+    }
+    if now
+        .summary
+        .tips
+        .iter()
+        .any(|tip| sign(tip.state, tip.verdict, tip.measured.map(|range| range.deviation)) != " ")
+    {
+        answer
+            .plain("  ^ too much   v too little   0 plugged   ? cannot be told from this cup   - not caught");
+    }
+}
+
+/// Cups in a line, so that it fits a screen 80 letters wide. Our own choice.
+const CUPS_IN_A_LINE: usize = 12;
+
+fn cup_lines(answer: &mut Answer, now: &RoundOutcome, tips: &[TipSummary]) {
+    let mut rows = ["  tip".to_string(), "  cup".to_string(), "     ".to_string()];
+    let mut section = tips.first().map(|tip| tip.section);
+    for tip in tips {
+        if section != Some(tip.section) {
+            section = Some(tip.section);
+            rows.iter_mut().take(2).for_each(|row| row.push_str(" |"));
+            rows[2].push_str("  ");
+        }
+        let facts = now.round.tips.iter().find(|facts| facts.number == tip.number);
+        let readings: Vec<&str> = facts
+            .iter()
+            .flat_map(|facts| &facts.catches)
+            .filter_map(|catch| catch.reading().written().terms().first().map(units::Term::number))
+            .collect();
+        let reading = if readings.is_empty() { "-".to_string() } else { readings.join("+") };
+        let sign = sign(tip.state, tip.verdict, tip.measured.map(|range| range.deviation));
+        let wide = reading.chars().count().max(4) + 1;
+        rows[0].push_str(&format!("{:>wide$}", tip.number));
+        rows[1].push_str(&format!("{reading:>wide$}"));
+        rows[2].push_str(&format!("{sign:>wide$}"));
+    }
+    for row in rows {
+        if !row.trim().is_empty() {
+            answer.verbatim(row.trim_end());
+        }
+    }
+}
+
+fn sign(state: TipState, verdict: Option<Verdict>, deviation: Option<f64>) -> &'static str {
+    match (state, verdict) {
+        (TipState::Plugged, _) => "0",
+        (TipState::NotCaught, _) => "-",
+        (_, Some(Verdict::CannotTell)) => "?",
+        (_, Some(Verdict::Outside)) if deviation.unwrap_or(0.0) > 0.0 => "^",
+        (_, Some(Verdict::Outside)) => "v",
+        _ => " ",
+    }
+}
+
+fn again(answer: &mut Answer, outcome: &Outcome, system: UnitSystem) {
+    let Some(repeat) = &outcome.setting else { return };
+    let setting = &repeat.drive;
+    answer.head("To get the same again");
+    let mut parts: Vec<String> = Vec::new();
+    parts.extend(setting.gear.as_ref().map(|gear| format!("gear {gear}")));
+    parts.extend(setting.engine_speed.as_ref().map(|speed| format!("engine {speed}")));
+    parts.extend(setting.pto_speed.as_ref().map(|speed| format!("PTO {speed}")));
+    if let Some(pressure) = &setting.pressure {
+        let place = match setting.pressure_read_at {
+            Some(units::ReadPlace::Cab) => " in the cab".to_string(),
+            Some(place) => format!(" at the {}", place_word(place)),
+            None => String::new(),
+        };
+        parts.push(format!("{}{place}", Amount::new(pressure.value(), Kind::Pressure).text(system)));
+    }
+    parts.extend(setting.agitation.as_ref().map(|agitation| format!("agitation {agitation}")));
+    parts.extend(setting.sections_on.as_ref().map(|sections| format!("sections on: {sections}")));
+    parts.extend(setting.controller.as_ref().map(|controller| format!("controller {controller}")));
+    parts.extend(setting.water_in_tank.as_ref().map(|water| format!("tank {water}")));
+    if let Some(speed) = &outcome.speed {
+        let amount = Amount::ranged(&speed.speed.ranged(), Kind::Speed).text(system);
+        let time = Amount::new(speed.mean_time, Kind::Time).text(system);
+        parts.push(format!("{amount} ({time} over the course, {} runs)", speed.runs.len()));
+    }
+    for part in parts {
+        answer.plain(format!("  {part}"));
+    }
+    answer.plain("  Catch again when tips, speed, pressure or product change, and next spring.");
+}
+
+fn good_to_know(answer: &mut Answer, outcome: &Outcome, system: UnitSystem) {
+    let notes: Vec<String> = outcome
+        .all()
+        .filter(|(place, finding)| {
+            let told = *place == Place::Tank || TOLD_ABOVE.contains(&units::Coded::code(*finding));
+            let note = match finding.weight {
+                Weight::Note | Weight::Doubt => true,
+                Weight::Settle => finding.action(system).is_none(),
+                Weight::Stop | Weight::Act => false,
+            };
+            note && !told
+        })
+        .map(|(_, finding)| match finding.action(system) {
+            Some(action) => format!("  - {} {action}", finding.text(system)),
+            None => format!("  - {}", finding.text(system)),
+        })
+        .collect();
+    if notes.is_empty() {
+        return;
+    }
+    answer.head("Good to know");
+    for note in notes {
+        answer.plain(note);
+    }
+}
+
+/// Findings whose figures stand at the top of the page already.
+const TOLD_ABOVE: &[&str] = &["rate_within", "rate_outside", "rate_cannot_tell"];
+
+fn working(answer: &mut Answer, outcome: &Outcome) {
+    answer.working.extend(outcome.rate.as_ref().map(|rate| rate.main().working.clone()));
+    answer.working.extend(outcome.speed.as_ref().map(|speed| speed.working.clone()));
+    answer.working.extend(outcome.spacing.as_ref().map(|spacing| spacing.working.clone()));
+    let told: Vec<_> = outcome.all().filter_map(|(_, finding)| finding.working.clone()).collect();
+    answer.working.extend(told);
+}

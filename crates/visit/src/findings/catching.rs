@@ -1,0 +1,253 @@
+//! The catch test, round by round; rounds never mix.
+
+use calibration::catch::{
+    Advice, AgainstNew, Catch, Cup, Limit, LimitProfile, NewTip, Risk, Round, RoundSummary, SET_SHARE,
+    TipCatches, TipState, Uncertainties, advise, against_new, summarise, tell,
+};
+use calibration::doubt::of_marks;
+use calibration::drive::DriveSpeed;
+use sprayer::{GroupId, RatedFlow, Scale};
+use units::{AsWritten, Coded, Finding, Flow, Pressure, Time, Verdict, Weight};
+
+use super::again;
+use super::error::CheckError;
+use crate::record::{CatchFacts, CatchTime, LimitChoice, Machine, NamedTip, RoundFacts, TipReading, Visit};
+
+/// The catch test.
+#[derive(Clone, Debug)]
+pub struct CatchOutcome {
+    /// Each round in the order caught.
+    pub rounds: Vec<RoundOutcome>,
+    /// The round that the rate is worked out from: the last one in which the whole boom was caught, or the one
+    /// with the most tips.
+    pub current: usize,
+    /// The errors of reading and timing that were assumed.
+    pub doubts: Uncertainties,
+}
+
+/// One round.
+#[derive(Clone, Debug)]
+pub struct RoundOutcome {
+    /// The round.
+    pub round: Round,
+    /// How far a tip may be off the mean.
+    pub limit: Limit,
+    /// What the round says.
+    pub summary: RoundSummary,
+    /// Each tip against new, where a new tip's flow is known.
+    pub new: Vec<AgainstNew>,
+    /// What to do about tips.
+    pub advice: Advice,
+    /// What is worth telling.
+    pub findings: Vec<Finding>,
+}
+
+impl CatchOutcome {
+    /// The round that counts now.
+    #[must_use]
+    pub fn now(&self) -> &RoundOutcome {
+        &self.rounds[self.current]
+    }
+
+    /// What is worth telling of the round that counts now, and of later rounds in which single tips were caught.
+    pub fn findings(&self) -> impl Iterator<Item = &Finding> {
+        self.rounds[self.current..].iter().flat_map(|round| &round.findings)
+    }
+
+    /// Whether a tip of the round that counts now is outside.
+    #[must_use]
+    pub fn is_outside(&self) -> bool {
+        self.now().summary.tips.iter().any(|tip| tip.verdict == Some(Verdict::Outside))
+    }
+}
+
+/// Works the catch test out, where cups were caught.
+pub(super) fn catching(
+    visit: &Visit,
+    speed: Option<&DriveSpeed>,
+) -> Result<Option<CatchOutcome>, CheckError> {
+    let Some(facts) = &visit.catch else { return Ok(None) };
+    let test = Test { visit, facts, speed, doubts: doubts(facts) };
+    let mut rounds = Vec::new();
+    for round in &facts.rounds {
+        rounds.push(test.round(round)?);
+    }
+    let most = rounds.iter().map(caught).max().unwrap_or(0);
+    // Of rounds with equally many tips the latest tells how the boom is now.
+    let current = rounds.iter().rposition(|round| caught(round) == most).unwrap_or(0);
+    let now = rounds[current].clone();
+    for later in &mut rounds[current + 1..] {
+        // A few tips caught again say nothing about a mean; they are told beside their earlier readings.
+        later
+            .findings
+            .retain(|finding| matches!(finding.weight, Weight::Doubt) && finding.code() != "tips_not_caught");
+        later.findings.extend(again::caught_again(&later.round, &later.summary, &now.round, &now.summary));
+    }
+    Ok(Some(CatchOutcome { rounds, current, doubts: test.doubts }))
+}
+
+fn caught(round: &RoundOutcome) -> usize {
+    round.summary.tips.iter().filter(|tip| tip.state != TipState::NotCaught).count()
+}
+
+fn doubts(facts: &CatchFacts) -> Uncertainties {
+    let usual = Uncertainties::default();
+    Uncertainties { timer: facts.timer.as_ref().map_or(usual.timer, AsWritten::value), ..usual }
+}
+
+struct Test<'a> {
+    visit: &'a Visit,
+    facts: &'a CatchFacts,
+    speed: Option<&'a DriveSpeed>,
+    doubts: Uncertainties,
+}
+
+impl Test<'_> {
+    fn round(&self, facts: &RoundFacts) -> Result<RoundOutcome, CheckError> {
+        let time = self.time(facts.time.as_ref().unwrap_or(&self.facts.time))?;
+        let mut tips = Vec::new();
+        for (number, readings) in &facts.tips {
+            let catches: Result<Vec<Catch>, CheckError> =
+                readings.iter().map(|reading| self.catch(reading, time)).collect();
+            let (group, section) = self.place_of(*number)?;
+            tips.push(TipCatches { number: *number, group, section, catches: catches? });
+        }
+        self.add_uncaught(&mut tips);
+        let round = Round {
+            kind: facts.kind.clone(),
+            tips,
+            density: self.facts.cups.density.as_ref().map_or(sprayer::WATER_AT_20_C, AsWritten::value),
+            time,
+            unit: self.facts.cups.marks.as_ref().and_then(|marks| marks.step().unit().cloned()),
+        };
+        let rated = self.rated()?;
+        let new = self.new_tip(&round, rated)?;
+        let expected = match &new {
+            Some(new) => Some(new.flow().map_err(CheckError::of("setting.pressure"))?),
+            None => rated.map(|rated| rated.flow()),
+        };
+        let cup = Cup {
+            marks: self.facts.cups.marks.clone(),
+            holds: self.facts.cups.holds.as_ref().map(AsWritten::value),
+        };
+        let absurd = round.look_for_absurd(&cup, expected, self.facts.doubtful);
+        let doubtful = absurd.map_err(CheckError::of("catch"))?;
+        let (limit, new_limit) = self.limits(rated.map(|rated| rated.flow()))?;
+        let risk = Risk::default();
+        let summary = summarise(&round, &limit, &self.doubts, risk).map_err(CheckError::of("catch"))?;
+        let new = match &new {
+            Some(new) => against_new(&round, new, &new_limit, &self.doubts, risk)
+                .map_err(CheckError::of("setting.pressure"))?,
+            None => Vec::new(),
+        };
+        let advice = advise(&summary, &new, SET_SHARE);
+        let mut findings = tell(&round, &summary, &new, &advice, &limit);
+        findings.extend(doubtful);
+        Ok(RoundOutcome { round, limit, summary, new, advice, findings })
+    }
+
+    fn time(&self, time: &CatchTime) -> Result<Time, CheckError> {
+        match (time, self.speed) {
+            (CatchTime::Given(time), _) => Ok(time.value()),
+            (CatchTime::AsDriven, Some(speed)) => Ok(speed.mean_time),
+            (CatchTime::AsDriven, None) => Err(CheckError::needed(
+                "catch.time",
+                "catch_as_driven_without_drive",
+                "\"as driven\" needs a timed drive",
+                "give [drive] with its runs, or the time of the catch",
+            )),
+        }
+    }
+
+    fn catch(&self, reading: &TipReading, time: Time) -> Result<Catch, CheckError> {
+        let dimension = reading.caught.written().dimension();
+        let usual = self.facts.cups.marks.clone().filter(|marks| marks.step().dimension() == dimension);
+        let time = reading.time.as_ref().map_or(time, AsWritten::value);
+        let marks = reading.marks.clone().or(usual);
+        Catch::new(reading.caught.clone(), marks, time, reading.run).map_err(CheckError::of("catch"))
+    }
+
+    fn place_of(&self, number: u32) -> Result<(GroupId, u16), CheckError> {
+        let Some(boom) = self.machine().and_then(Machine::boom) else { return Ok((GroupId(0), 0)) };
+        let place = usize::try_from(number).unwrap_or(usize::MAX).checked_sub(1);
+        match place.and_then(|place| boom.positions().get(place)) {
+            Some(position) => Ok((position.group, position.section)),
+            None => Err(CheckError::needed(
+                "catch.round",
+                "catch_no_such_tip",
+                &format!("there is no tip {number}; the boom has {}", boom.tips()),
+                "give one reading for each tip of the boom, \"-\" where it was not caught",
+            )),
+        }
+    }
+
+    /// Tips of the boom that stand in no list were not caught.
+    fn add_uncaught(&self, tips: &mut Vec<TipCatches>) {
+        let Some(boom) = self.machine().and_then(Machine::boom) else { return };
+        for (number, position) in (1..).zip(boom.positions()) {
+            if !tips.iter().any(|tip| tip.number == number) {
+                let (group, section) = (position.group, position.section);
+                tips.push(TipCatches { number, group, section, catches: Vec::new() });
+            }
+        }
+        tips.sort_by_key(|tip| tip.number);
+    }
+
+    fn machine(&self) -> Option<&Machine> {
+        self.visit.machine.as_ref()
+    }
+
+    fn rated(&self) -> Result<Option<RatedFlow>, CheckError> {
+        rated(self.visit)
+    }
+
+    fn new_tip(&self, round: &Round, rated: Option<RatedFlow>) -> Result<Option<NewTip>, CheckError> {
+        if !self.facts.new_tip.is_empty() {
+            let caught: Result<Vec<Catch>, CheckError> =
+                self.facts.new_tip.iter().map(|reading| self.catch(reading, round.time)).collect();
+            let tip = TipCatches { number: 0, group: GroupId(0), section: 0, catches: caught? };
+            return NewTip::from_catch(&tip, round.density, &self.doubts)
+                .map(Some)
+                .map_err(CheckError::of("catch.new_tip"));
+        }
+        let setting = self.facts.setting.over(&self.visit.setting);
+        let (Some(rated), Some(pressure)) = (rated, setting.pressure) else { return Ok(None) };
+        let marks = setting.gauge_marks.as_ref().map_or(USUAL_GAUGE_MARKS, AsWritten::value);
+        Ok(Some(NewTip::Rated { rated, pressure: pressure.value(), pressure_doubt: of_marks(marks) }))
+    }
+
+    fn limits(&self, nominal: Option<Flow>) -> Result<(Limit, Limit), CheckError> {
+        let named = |name: &str| LimitProfile::named(name).map_err(CheckError::of("catch.limit"));
+        let usual = named("mean-10")?.limit(None);
+        let mut new_limit = self.facts.new_limit.unwrap_or(named("new-10")?).limit(nominal);
+        let limit = match &self.facts.limit {
+            None => usual,
+            Some(LimitChoice::Own(share)) => Limit::own(*share).map_err(CheckError::of("catch.limit"))?,
+            Some(LimitChoice::Named(profile)) => {
+                new_limit = profile.over_new(nominal).unwrap_or(new_limit);
+                profile.about_mean(nominal).unwrap_or(usual)
+            }
+        };
+        Ok((limit, new_limit))
+    }
+}
+
+/// The marks taken for a gauge of which nothing is said, 2 psi. Our assumption for a good small gauge.
+const USUAL_GAUGE_MARKS: Pressure = Pressure::psi(2.0);
+
+/// The rated flow of the fitted tip, where it is known. A size is taken on the scale its pressure was read in.
+pub(super) fn rated(visit: &Visit) -> Result<Option<RatedFlow>, CheckError> {
+    match visit.machine.as_ref().and_then(|machine| machine.tip.as_ref()) {
+        None => Ok(None),
+        Some(NamedTip::Rated { flow, pressure }) => {
+            RatedFlow::new(flow.value(), pressure.value()).map(Some).map_err(CheckError::of("sprayer.rated"))
+        }
+        Some(NamedTip::Size(size)) => {
+            let unit =
+                visit.setting.pressure.as_ref().and_then(|pressure| pressure.written().unit().cloned());
+            let metric = unit.is_some_and(|unit| unit.text() != "psi");
+            let scale = if metric { Scale::MetricAt3Bar } else { Scale::UsAt40Psi };
+            size.rated(scale).map(Some).map_err(CheckError::of("sprayer.tip_size"))
+        }
+    }
+}

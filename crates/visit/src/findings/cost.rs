@@ -1,0 +1,51 @@
+//! What the error costs on the grower's own acres, at the grower's own prices.
+
+use calibration::catch::TipState;
+use planning::{CostOfError, CostPerArea, Price, cost_of_error};
+use units::{AsWritten, VolumePerArea};
+
+use super::catching::CatchOutcome;
+use super::error::CheckError;
+use super::rate::RateOutcome;
+use super::tank::mixed_for;
+use crate::record::Visit;
+
+/// Works the cost out, where there are prices and an area.
+pub(super) fn cost(
+    visit: &Visit,
+    rate: Option<&RateOutcome>,
+    catch: Option<&CatchOutcome>,
+) -> Result<Option<CostOfError>, CheckError> {
+    let area = visit.job.area_a_year.as_ref().or(visit.job.area.as_ref());
+    let (Some(rate), Some(area), Some(target)) = (rate, area, &visit.target) else { return Ok(None) };
+    // What it costs is what happens when the tank is mixed for the wanted rate, as it was until today.
+    let mixed: VolumePerArea = mixed_for(visit).unwrap_or(target.rate.value());
+    let mut sum: Option<CostPerArea> = None;
+    for planned in &visit.products {
+        let Some(text) = &planned.price else { continue };
+        let price = Price::parse(text).map_err(CheckError::of("product.price"))?;
+        let cost = price.on_area(&planned.product, mixed).map_err(CheckError::of("product.price"))?;
+        sum = Some(match sum {
+            Some(before) => before.plus(&cost).map_err(CheckError::of("product.price"))?,
+            None => cost,
+        });
+    }
+    let Some(sum) = sum else { return Ok(None) };
+    let tips: Vec<f64> = catch.map(|catch| deviations(catch)).unwrap_or_default();
+    let cost = cost_of_error(&sum, AsWritten::value(area), mixed, &rate.of_mix(), &tips);
+    cost.map(Some).map_err(CheckError::of("job"))
+}
+
+/// How far each caught tip is from what the boom lays on average, plugged ones with the rest, in percent.
+fn deviations(catch: &CatchOutcome) -> Vec<f64> {
+    let flows: Vec<f64> = catch
+        .now()
+        .summary
+        .tips
+        .iter()
+        .filter(|tip| tip.state != TipState::NotCaught)
+        .filter_map(|tip| tip.flow.map(units::Quantity::si))
+        .collect();
+    let mean = flows.iter().sum::<f64>() / flows.len().max(1) as f64;
+    if mean > 0.0 { flows.iter().map(|flow| 100.0 * (flow / mean - 1.0)).collect() } else { Vec::new() }
+}
