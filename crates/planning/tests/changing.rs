@@ -61,13 +61,16 @@ fn a_small_correction_by_pressure_is_not_warned_of() {
 #[test]
 fn pressure_outside_the_tips_range_asks_for_another_tip() {
     let low = change(&setup(30.0, Some(PressureControl::Constant)), 15.0);
+    // A pressure the tips are not meant for is told, but never offered as a way out.
+    assert_eq!(codes(&low), ["change_speed", "change_pressure_too_low", "change_tip"]);
     assert_eq!(
-        low.findings[2].to_string(),
-        "10 psi is under the 15 psi to 60 psi these tips are meant for: the fans fold in and leave strips."
+        low.findings[1].to_string(),
+        "For 15 gal/ac at the same speed it would take 10 psi. That is under the 15 psi to 60 psi these tips are meant \
+         for: the fans fold in and leave strips."
     );
-    assert!(low.findings[2].limit_source.expect("source").contains("from memory"));
+    assert!(low.findings[1].limit_source.expect("source").contains("from memory"));
     let high = change(&setup(10.0, Some(PressureControl::Constant)), 15.0);
-    assert_eq!(codes(&high)[2], "change_pressure_too_high");
+    assert_eq!(codes(&high)[1], "change_pressure_too_high");
     // A range from the tip's own table takes its place.
     let table = TipRange::from_table(Pressure::psi(30.0), Pressure::psi(100.0)).expect("range");
     let wide = Setup { tip_range: table, ..setup(10.0, Some(PressureControl::Constant)) };

@@ -178,6 +178,10 @@ fn in_order(summary: &RoundSummary, limit: &Limit) -> Option<Finding> {
         .iter()
         .filter(|tip| tip.state == TipState::Runs && tip.verdict == Some(Verdict::Within))
         .collect();
+    // One tip by itself has nobody to agree with.
+    if summary.tips.len() < 2 {
+        return None;
+    }
     let most = within
         .iter()
         .filter_map(|tip| tip.measured)
@@ -186,9 +190,8 @@ fn in_order(summary: &RoundSummary, limit: &Limit) -> Option<Finding> {
     let all = within.len() == summary.tips.len();
     let says = match (count, all) {
         (0, _) => return None,
-        (1, true) => "The one tip is in order.",
         (_, true) => "All {count} tips are within the limit; the furthest is {most} off the mean.",
-        (1, false) => "One tip is within the limit.",
+        (1, _) => "One tip is within the limit.",
         (_, false) => "{count} tips are within the limit; the furthest of them is {most} off the mean.",
     };
     let finding = Finding::new(Weight::Note, "tips_within", says)

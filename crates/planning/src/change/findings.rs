@@ -14,9 +14,13 @@ pub(super) fn about_change(change: &Change, setup: &Setup, wanted: VolumePerArea
     }
     findings.push(speed(change, setup, wanted));
     if let (Some(now), Some(new)) = (setup.pressure, change.pressure) {
-        findings.extend(pressure(now, new, setup, wanted));
-        if !setup.tip_range.holds(new) {
-            findings.push(leaves_range(new, setup));
+        let in_range = setup.tip_range.holds(new);
+        // A pressure the tips are not meant for is not offered; a controller goes there by itself, so it is told.
+        if in_range || setup.control == Some(PressureControl::RateController) {
+            findings.extend(pressure(now, new, setup, wanted));
+        }
+        if !in_range {
+            findings.push(leaves_range(new, setup, wanted));
         } else if (ratio - 1.0).abs() > SMALL_CORRECTION {
             findings.push(more_than_small(ratio));
         }
@@ -110,24 +114,27 @@ fn pressure(now: Pressure, new: Pressure, setup: &Setup, wanted: VolumePerArea) 
     )
 }
 
-fn leaves_range(new: Pressure, setup: &Setup) -> Finding {
+fn leaves_range(new: Pressure, setup: &Setup, wanted: VolumePerArea) -> Finding {
     let (low, high) = (setup.tip_range.low(), setup.tip_range.high());
     let finding = if new < low {
         Finding::new(
             Weight::Act,
             "change_pressure_too_low",
-            "{new} is under the {low} to {high} these tips are meant for: the fans fold in and leave strips.",
+            "For {wanted} at the same speed it would take {new}. That is under the {low} to {high} these tips are meant for: \
+             the fans fold in and leave strips.",
         )
         .to_do("Leave the pressure in that range and fit smaller tips.")
     } else {
         Finding::new(
             Weight::Act,
             "change_pressure_too_high",
-            "{new} is over the {low} to {high} these tips are meant for: the drops get fine and drift.",
+            "For {wanted} at the same speed it would take {new}. That is over the {low} to {high} these tips are meant for: \
+             the drops get fine and drift.",
         )
         .to_do("Leave the pressure in that range and fit larger tips.")
     };
     let mut finding = finding
+        .with("wanted", Arg::Amount(Amount::new(wanted, Kind::Rate)))
         .with("new", Arg::Amount(Amount::new(new, Kind::Pressure)))
         .with("low", Arg::Amount(Amount::new(low, Kind::Pressure)))
         .with("high", Arg::Amount(Amount::new(high, Kind::Pressure)));

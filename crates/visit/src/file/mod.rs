@@ -24,7 +24,7 @@ pub use fields::{Field, SECTIONS, Section, Several, Shape};
 pub use schema::schema;
 pub use template::template;
 
-use crate::record::{About, JobFacts, Setting, Visit};
+use crate::record::{About, Setting, Visit};
 use section::{Errors, Part};
 
 /// The largest file taken, in bytes. Our own limit: the largest boom's visit is far below it.
@@ -70,6 +70,6 @@ fn visit_of(whole: &Part<'_>) -> Visit {
         refill: whole.part("refill").and_then(|part| ground::refill(&part)),
         target: whole.part("target").and_then(|part| plan::target(&part)),
         products: whole.parts("product").iter().filter_map(plan::product).collect(),
-        job: whole.part("job").map(|part| plan::job(&part)).unwrap_or(JobFacts::default()),
+        job: whole.part("job").map(|part| plan::job(&part)).unwrap_or_default(),
     }
 }

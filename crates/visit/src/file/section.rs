@@ -142,10 +142,10 @@ impl<'a> Part<'a> {
         let text = self.text_of(name, value)?;
         let parts: Vec<&str> = text.trim().split('-').collect();
         let number = |place: usize| parts.get(place).and_then(|part| part.parse::<u32>().ok());
-        let day = match (parts.len(), number(0), number(1), number(2)) {
-            (3, Some(1900..=2999), Some(1..=12), Some(1..=31)) => true,
-            _ => false,
-        };
+        let day = matches!(
+            (parts.len(), number(0), number(1), number(2)),
+            (3, Some(1900..=2999), Some(1..=12), Some(1..=31))
+        );
         if !day {
             self.push_value(
                 name,

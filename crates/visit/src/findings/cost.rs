@@ -31,7 +31,7 @@ pub(super) fn cost(
         });
     }
     let Some(sum) = sum else { return Ok(None) };
-    let tips: Vec<f64> = catch.map(|catch| deviations(catch)).unwrap_or_default();
+    let tips: Vec<f64> = catch.map(deviations).unwrap_or_default();
     let cost = cost_of_error(&sum, AsWritten::value(area), mixed, &rate.of_mix(), &tips);
     cost.map(Some).map_err(CheckError::of("job"))
 }

@@ -1,10 +1,10 @@
 //! What goes in the tank at the rate that was measured, and whether that keeps to the label.
 
 use planning::{
-    Job, Judged, Loads, Product, ProductTarget, RateLimit, TankAtRate, Target, WrittenRate, judge, loads,
-    tank_at_rate,
+    Basis, Job, Judged, Loads, Product, ProductTarget, PutDown, RateLimit, TankAtRate, Target, WrittenRate,
+    judge, loads, tank_at_rate,
 };
-use units::{AsWritten, Finding, Ranged, UnitSystem, VolumePerArea};
+use units::{Amount, Arg, AsWritten, Finding, Kind, Ranged, UnitSystem, VolumePerArea, Weight};
 
 use super::error::CheckError;
 use super::rate::RateOutcome;
@@ -55,7 +55,33 @@ pub(super) fn target(visit: &Visit, rate: Option<&RateOutcome>) -> Result<Option
     }
     let ranged = rate.of_mix();
     let mixed_for = mixed_for(visit).unwrap_or(ranged.value);
-    judge(&target, Some(mixed_for), &ranged).map(Some).map_err(CheckError::of("target"))
+    let mut judged = judge(&target, Some(mixed_for), &ranged).map_err(CheckError::of("target"))?;
+    if mixed_for != ranged.value {
+        let meant = visit.products.iter().map(|planned| &planned.product);
+        judged.findings.extend(
+            meant
+                .zip(&judged.products)
+                .filter_map(|(product, down)| mixed_otherwise(product, down, mixed_for)),
+        );
+    }
+    Ok(Some(judged))
+}
+
+/// What goes on of a product in a tank that is mixed already, for another rate than the sprayer puts out.
+fn mixed_otherwise(product: &Product, down: &PutDown, mixed_for: VolumePerArea) -> Option<Finding> {
+    if product.rate().rate().basis() == Basis::Mix {
+        return None;
+    }
+    let finding = Finding::new(
+        Weight::Note,
+        "product_mixed_for_other_rate",
+        "The tank is mixed for {mixed_for}, so {name} goes on at {rate}; {meant} was meant.",
+    )
+    .with("mixed_for", Arg::Amount(Amount::new(mixed_for, Kind::Rate)))
+    .with("name", Arg::Text(product.name().to_string()))
+    .with("rate", Arg::Amount(down.rate.shown(product.rate().area_unit())))
+    .with("meant", Arg::Text(product.rate().text().to_string()));
+    Some(finding)
 }
 
 fn product_target(planned: &PlannedProduct) -> Result<ProductTarget, CheckError> {
