@@ -8,3 +8,4 @@ pub mod doubt;
 pub mod drive;
 pub mod rate;
 pub mod spacing;
+pub mod verdict;

@@ -6,13 +6,16 @@
 //!
 //! These numbers say *the same*, not *right*: whether they are right is for the tests of each crate.
 //!
-//! To add a calculation, put it in the file named after its crate (make one if there is none, and call it in [`all`]),
-//! then `cargo xtask bless`. Choose inputs that are not round, so that every step has digits to lose.
+//! To add a calculation, put it in the file or folder named after its crate (make one if there is none, and call it in
+//! [`all`]), then `cargo xtask bless`. Choose inputs that are not round, so that every step has digits to lose.
 
+mod calibration;
 mod list;
 mod mathematics;
+mod planning;
 mod sprayer;
 mod units;
+mod visit;
 #[cfg(target_arch = "wasm32")]
 mod wasm;
 
@@ -25,6 +28,9 @@ pub fn all() -> List {
     mathematics::put(&mut list);
     units::put(&mut list);
     sprayer::put(&mut list);
+    calibration::put(&mut list);
+    planning::put(&mut list);
+    visit::put(&mut list);
     list
 }
 

@@ -3,7 +3,6 @@
 
 use units::Verdict;
 
-use super::measured::DeviationRange;
 use super::new_tip::AgainstNew;
 use super::summary::{RoundSummary, TipState};
 
@@ -60,7 +59,7 @@ pub fn advise(summary: &RoundSummary, new: &[AgainstNew], set: SetShare) -> Advi
     let mut tips: Vec<(u32, Change)> = Vec::new();
     for tip in &summary.tips {
         let worn = new.iter().find(|against| against.number == tip.number).map(|against| against.verdict);
-        let high = tip.measured.is_some_and(|range: DeviationRange| range.deviation > 0.0);
+        let high = tip.most_likely().is_some_and(|likely| likely.deviation > 0.0);
         let change = match (tip.state, tip.verdict) {
             (TipState::Plugged, _) => Some(Change::Unplug),
             (TipState::NotCaught, _) => Some(Change::Catch),

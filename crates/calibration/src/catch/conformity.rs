@@ -26,6 +26,12 @@ impl Risk {
         }
     }
 
+    /// The risk itself, a probability.
+    #[must_use]
+    pub const fn share(self) -> f64 {
+        self.0
+    }
+
     /// The verdict at this risk on something that is within with a probability.
     #[must_use]
     pub fn verdict(self, probability_within: f64) -> Verdict {

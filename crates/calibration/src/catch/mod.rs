@@ -31,6 +31,6 @@ pub use measured::{DeviationRange, Uncertainties, measured};
 pub use new_tip::{AgainstNew, NewTip, against_new};
 pub use profile::{LimitProfile, ProfileError, profiles};
 pub use round::{Catch, Cup, Round, RoundKind, TipCatches};
-pub use summary::{GroupSummary, PLUGGED_BELOW, RoundSummary, TipState, TipSummary, summarise};
-pub use tell::tell;
+pub use summary::{GroupSummary, Likely, PLUGGED_BELOW, RoundSummary, TipState, TipSummary, summarise};
+pub use tell::{tell, tell_next};
 pub use total::{ReadingErrors, total_flow, total_flow_with};

@@ -58,7 +58,7 @@ impl NewTip {
     }
 
     /// The relative standard uncertainty that a comparison with it brings in, shared by every tip.
-    fn shared_doubt(&self, doubts: &Uncertainties) -> f64 {
+    pub(crate) fn shared_doubt(&self, doubts: &Uncertainties) -> f64 {
         match self {
             // Flow goes with the square root of pressure, so half of the pressure's relative error counts.
             Self::Rated { pressure, pressure_doubt, .. } => {

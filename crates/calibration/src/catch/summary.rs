@@ -46,8 +46,32 @@ pub struct TipSummary {
     pub measured: Option<DeviationRange>,
     /// The plain handbook rule on the readings as they stand.
     pub as_read: Option<Verdict>,
-    /// The verdict that the readings alone allow, at the risk taken (JCGM 106:2012); a plugged tip is outside.
+    /// The verdict at the risk taken; a plugged tip is outside. By the readings alone (JCGM 106:2012) until the boom
+    /// has spoken too ([`crate::verdict::settled`]).
     pub verdict: Option<Verdict>,
+    /// What is most likely, once the boom has spoken.
+    pub likely: Option<Likely>,
+}
+
+/// What is most likely of a tip's deviation: as likely over as under it, with its 95 % range; shares of the mean.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Likely {
+    /// The deviation.
+    pub deviation: f64,
+    /// The low end of the range.
+    pub low: f64,
+    /// The high end.
+    pub high: f64,
+}
+
+impl TipSummary {
+    /// What is most likely of its deviation; by the readings alone until the boom has spoken.
+    #[must_use]
+    pub fn most_likely(&self) -> Option<Likely> {
+        let alone =
+            |range: DeviationRange| Likely { deviation: range.deviation, low: range.low, high: range.high };
+        self.likely.or(self.measured.map(alone))
+    }
 }
 
 /// What the round says about one group of tips meant to be alike.
@@ -154,6 +178,7 @@ fn tip_summary(
             TipState::Plugged => Some(Verdict::Outside),
             _ => measured.map(|range| risk.verdict(range.probability_within(limit))),
         },
+        likely: None,
     }
 }
 

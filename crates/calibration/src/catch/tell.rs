@@ -7,16 +7,18 @@ use super::agree::{Agreement, without_the_odd_one};
 use super::limit::Limit;
 use super::new_tip::AgainstNew;
 use super::round::Round;
-use super::summary::{RoundSummary, TipState, TipSummary};
+use super::summary::{Likely, RoundSummary, TipState, TipSummary};
+use crate::verdict::NextCatch;
 
 /// Returns what there is to tell about a round: what to do about tips first, then what is in order.
 #[must_use]
-pub fn tell(
+pub fn tell_next(
     round: &Round,
     summary: &RoundSummary,
     new: &[AgainstNew],
     advice: &Advice,
     limit: &Limit,
+    next: &[NextCatch],
 ) -> Vec<Finding> {
     let of = |change: Change| -> Vec<u32> {
         advice.tips.iter().filter(|(_, what)| *what == change).map(|(number, _)| *number).collect()
@@ -34,14 +36,28 @@ pub fn tell(
     if advice.whole_set.is_none() {
         findings.extend(worn(&of(Change::Worn), new));
     }
-    findings.extend(catch_again(&of(Change::CatchAgain), summary, limit));
-    findings.extend(not_caught(&of(Change::Catch)));
+    findings.extend(catch_again(&of(Change::CatchAgain), round, summary, limit, next));
+    let told = |next: &&NextCatch| !covers(next, &of(Change::CatchAgain));
+    findings.extend(next.iter().filter(told).map(|next| catch_next(next, round)));
+    findings.extend(not_caught(&of(Change::Catch), summary));
     for group in &summary.groups {
         findings.extend(without_the_odd_one(summary, group, limit).map(|odd| agreement(&odd, round)));
     }
     findings.extend(in_order(summary, limit));
     findings.sort_by_key(|finding| finding.weight);
     findings
+}
+
+/// [`tell_next`] without a next cup.
+#[must_use]
+pub fn tell(
+    round: &Round,
+    summary: &RoundSummary,
+    new: &[AgainstNew],
+    advice: &Advice,
+    limit: &Limit,
+) -> Vec<Finding> {
+    tell_next(round, summary, new, advice, limit, &[])
 }
 
 /// A code, what is wrong, what to do.
@@ -59,17 +75,16 @@ const LOW: Words = (
 );
 
 fn off(tip: &TipSummary, limit: &Limit, (code, says, does): Words) -> Finding {
-    let allowed =
-        if tip.measured.is_some_and(|range| range.deviation < 0.0) { limit.below() } else { limit.above() };
-    let limit_percent = Some(100.0 * allowed).filter(|limit| limit.is_finite());
+    let likely = tip.most_likely();
+    let low = likely.is_some_and(|likely| likely.deviation < 0.0);
+    let limit_percent =
+        Some(100.0 * if low { limit.below() } else { limit.above() }).filter(|limit| limit.is_finite());
     let percent =
         |share: Option<f64>| Arg::Off { percent: 100.0 * share.unwrap_or(f64::NAN), limit: limit_percent };
-    let ends = tip
-        .measured
-        .map(|range| if range.deviation < 0.0 { (range.high, range.low) } else { (range.low, range.high) });
+    let ends = likely.map(|likely| if low { (likely.high, likely.low) } else { (likely.low, likely.high) });
     Finding::new(Weight::Act, code, says)
         .with("tip", Arg::Count(tip.number))
-        .with("off", percent(tip.measured.map(|range| range.deviation)))
+        .with("off", percent(likely.map(|likely| likely.deviation)))
         .with("low", percent(ends.map(|ends| ends.0)))
         .with("high", percent(ends.map(|ends| ends.1)))
         .to_do(does)
@@ -119,36 +134,100 @@ fn worn(tips: &[u32], new: &[AgainstNew]) -> Option<Finding> {
     Some(finding)
 }
 
-fn catch_again(tips: &[u32], summary: &RoundSummary, limit: &Limit) -> Option<Finding> {
-    let says = match tips {
-        [] => return None,
-        [_] => "Tip {tips} cannot be told from this cup: it reads {off}, but may be {low} to {high}.",
-        _ => "Tips {tips} cannot be told from this cup: the marks are too coarse, or the time too short.",
-    };
-    let tip = summary.tips.iter().find(|tip| tips == [tip.number]);
-    let range = tip.and_then(|tip| tip.measured);
-    let percent = |share: Option<f64>| Arg::Deviation(100.0 * share.unwrap_or(f64::NAN));
-    let does = match tips {
-        [_] => "Catch it again for twice as long, or read the millilitre side of the cup.",
-        _ => "Catch them again for twice as long, or read the millilitre side of the cup.",
-    };
-    let finding = Finding::new(Weight::Settle, "tips_cannot_tell", says)
-        .with("tips", Arg::Tips(tips.to_vec()))
-        .with("off", percent(range.map(|range| range.deviation)))
-        .with("low", percent(range.map(|range| range.low)))
-        .with("high", percent(range.map(|range| range.high)))
-        .to_do(does)
-        .judged(Verdict::CannotTell, limit.source());
-    Some(finding)
+/// Whether a next cup is for all open tips at once, so that it is told with them.
+fn covers(next: &NextCatch, open: &[u32]) -> bool {
+    !open.is_empty() && open.iter().all(|tip| next.tips.contains(tip))
 }
 
-fn not_caught(tips: &[u32]) -> Option<Finding> {
+fn catch_again(
+    tips: &[u32],
+    round: &Round,
+    summary: &RoundSummary,
+    limit: &Limit,
+    next: &[NextCatch],
+) -> Option<Finding> {
     let says = match tips {
         [] => return None,
-        [_] => "Tip {tips} was not caught. For the rate it is taken to put out what the others do.",
-        _ => "Tips {tips} were not caught. For the rate they are taken to put out what the others do.",
+        [_] => {
+            "Tip {tips} cannot be told yet: most likely {off} off the mean, but it may be {low} to {high}."
+        }
+        _ => "Tips {tips} cannot be told yet: the marks are too coarse for them, or the time too short.",
     };
-    Some(Finding::new(Weight::Doubt, "tips_not_caught", says).with("tips", Arg::Tips(tips.to_vec())))
+    let likely = summary.tips.iter().find(|tip| tips == [tip.number]).and_then(TipSummary::most_likely);
+    let percent = |share: Option<f64>| Arg::Deviation(100.0 * share.unwrap_or(f64::NAN));
+    let finding = Finding::new(Weight::Settle, "tips_cannot_tell", says)
+        .with("tips", Arg::Tips(tips.to_vec()))
+        .with("off", percent(likely.map(|likely| likely.deviation)))
+        .with("low", percent(likely.map(|likely| likely.low)))
+        .with("high", percent(likely.map(|likely| likely.high)))
+        .judged(Verdict::CannotTell, limit.source());
+    let named = |tip: &u32| next.iter().any(|next| next.tips.contains(tip));
+    Some(match next.iter().find(|next| covers(next, tips)) {
+        Some(next) => with_cup(finding, next, round).to_do(match (next.tips.as_slice(), next.finer) {
+            ([_], true) => "Catch it again for {time} and read it to {step}, on the finer side of the cup; about {minutes} min.",
+            ([_], false) => "Catch it again for {time}; about {minutes} min.",
+            (_, true) => {
+                "Catch tips {again} again for {time} and read them to {step}, on the finer side of the cup; about \
+                 {minutes} min."
+            }
+            (_, false) => "Catch tips {again} again for {time}; about {minutes} min.",
+        }),
+        None if next.is_empty() => {
+            finding.to_do("One more such cup costs more time than it settles. If in doubt, change the tip.")
+        }
+        None if !tips.iter().all(named) => {
+            finding.to_do("For those not named below, one more cup costs more time than it settles.")
+        }
+        None => finding,
+    })
+}
+
+/// The cup that settles most for its minutes.
+fn catch_next(next: &NextCatch, round: &Round) -> Finding {
+    let says = match (next.tips.as_slice(), next.finer) {
+        ([_], true) => "Catch tip {again} for {time} and read it to {step}, on the finer side of the cup.",
+        ([_], false) => "Catch tip {again} for {time}.",
+        (_, true) => {
+            "Catch tips {again} again for {time} and read them to {step}, on the finer side of the cup."
+        }
+        (_, false) => "Catch tips {again} for {time}.",
+    };
+    with_cup(Finding::new(Weight::Settle, "tips_catch_next", says), next, round).to_do("About {minutes} min.")
+}
+
+fn with_cup(finding: Finding, next: &NextCatch, round: &Round) -> Finding {
+    let step = Amount::new(next.step, Kind::Cup);
+    let step = match (&round.unit, next.finer) {
+        // The finer side is marked in millilitres.
+        (_, true) => units::Unit::named("mL").map_or(step.clone(), |unit| step.shown_in(&unit)),
+        (Some(unit), false) if unit.dimension() == units::Dimension::Volume => step.shown_in(unit),
+        _ => step,
+    };
+    finding
+        .with("again", Arg::Tips(next.tips.clone()))
+        .with("time", Arg::Amount(Amount::new(next.time, Kind::Time)))
+        .with("step", Arg::Amount(step))
+        .with("minutes", Arg::Text(format!("{:.1}", next.minutes)))
+        .with("open", Arg::Count(next.open))
+}
+
+fn not_caught(tips: &[u32], summary: &RoundSummary) -> Option<Finding> {
+    let says = match tips {
+        [] => return None,
+        [_] => {
+            "Tip {tips} was not caught; whether it agrees is open. For the rate it is taken to give what the others do."
+        }
+        _ => {
+            "{caught} of {all} tips were caught; whether the rest ({tips}) agree is open. For the rate they are taken to \
+             give what the others do."
+        }
+    };
+    let count = |tips: usize| Arg::Count(u32::try_from(tips).unwrap_or(u32::MAX));
+    let finding = Finding::new(Weight::Doubt, "tips_not_caught", says)
+        .with("tips", Arg::Tips(tips.to_vec()))
+        .with("caught", count(summary.tips.len() - tips.len()))
+        .with("all", count(summary.tips.len()));
+    Some(finding)
 }
 
 fn agreement(odd: &Agreement, round: &Round) -> Finding {
@@ -182,17 +261,20 @@ fn in_order(summary: &RoundSummary, limit: &Limit) -> Option<Finding> {
     if summary.tips.len() < 2 {
         return None;
     }
-    let most = within
-        .iter()
-        .filter_map(|tip| tip.measured)
-        .fold(0.0, |most: f64, range| most.max(range.deviation.abs()));
+    // The far end of each range, not the middle: never more certainty than the reading allows.
+    let far = |likely: Likely| likely.low.abs().max(likely.high.abs());
+    let most = within.iter().filter_map(|tip| tip.most_likely()).map(far).fold(0.0, f64::max);
     let count = u32::try_from(within.len()).unwrap_or(u32::MAX);
     let all = within.len() == summary.tips.len();
     let says = match (count, all) {
         (0, _) => return None,
-        (_, true) => "All {count} tips are within the limit; the furthest is {most} off the mean.",
+        (_, true) => {
+            "All {count} tips are within the limit: none is likely to be more than {most} off the mean."
+        }
         (1, _) => "One tip is within the limit.",
-        (_, false) => "{count} tips are within the limit; the furthest of them is {most} off the mean.",
+        (_, false) => {
+            "{count} tips are within the limit: none of them is likely to be more than {most} off the mean."
+        }
     };
     let finding = Finding::new(Weight::Note, "tips_within", says)
         .with("count", Arg::Count(count))

@@ -23,7 +23,11 @@ pub const CALCULATIONS: &[(&str, Calculation)] = &[
 /// The row's density of water, which must be one that sources take; ours is [`WATER_DENSITY`] throughout.
 fn water(given: &Givens) -> Outcome<Density> {
     let water: Density = given.get("water")?;
-    if (water.ratio_to(WATER_DENSITY) - 1.0).abs() < 0.002 { Ok(water) } else { Err("no water weighs that".into()) }
+    if (water.ratio_to(WATER_DENSITY) - 1.0).abs() < 0.002 {
+        Ok(water)
+    } else {
+        Err("no water weighs that".into())
+    }
 }
 
 fn factor(given: &Givens) -> Outcome<Found> {

@@ -72,7 +72,8 @@ impl Found {
     pub fn by_all<Q: Quantity>(ways: &[Q]) -> Outcome<Self> {
         let first = ways.first().ok_or("no way was tried")?;
         for (place, way) in ways.iter().enumerate() {
-            if !((way.si() - first.si()).abs() <= WAYS_AGREE * first.si().abs()) {
+            let off = (way.si() - first.si()).abs();
+            if off.is_nan() || off > WAYS_AGREE * first.si().abs() {
                 return Err(format!("way {} finds {way:?}, the first {first:?}", place + 1).into());
             }
         }

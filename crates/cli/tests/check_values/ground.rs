@@ -36,7 +36,8 @@ fn strip_length_for_area(given: &Givens) -> Outcome<Found> {
 const SAME_COURSE: f64 = 0.001;
 
 fn area_of_rectangle(given: &Givens) -> Outcome<Found> {
-    Found::of(given.get::<Length>("length")? * given.get("width")?)
+    let (length, width): (Length, Length) = (given.get("length")?, given.get("width")?);
+    Found::of(length * width)
 }
 
 /// The quantity itself; the unit of the answer does the work.

@@ -85,8 +85,7 @@ fn rate_used_over_area(given: &Givens) -> Outcome<Found> {
     let (used, area): (Volume, Area) = (given.get("used")?, given.get("area")?);
     let known = KnownArea { used: Known::refilled(used), area: Known::field(area) };
     let plot = HandPlot { used: Known::in_cup(used, None), plot: Known::plot(area) };
-    let tank =
-        WholeTank { tank: Known::by_tank_marks(used * 2.0), left: used, area: Known::field(area) };
+    let tank = WholeTank { tank: Known::by_tank_marks(used * 2.0), left: used, area: Known::field(area) };
     Found::by_all(&[known.rate()?, plot.rate()?, tank.rate()?].map(|rate| rate.rate.value))
 }
 

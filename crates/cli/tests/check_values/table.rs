@@ -23,7 +23,7 @@ pub struct Row {
     pub given: &'static str,
     pub answer: &'static str,
     pub printed: &'static str,
-    within: &'static str,
+    pub within: &'static str,
     pub not_equal: &'static str,
     pub note: &'static str,
 }
@@ -50,7 +50,8 @@ pub fn row_of(id: &str) -> Outcome<Row> {
 
 fn row(line: &'static str) -> Outcome<Row> {
     let cells: Vec<&str> = line.split('\t').collect();
-    let [id, flag, _, _, _, _, tolerance, source, calc, given, answer, printed, within, not_equal, note] = cells[..]
+    let [id, flag, _, _, _, _, tolerance, source, calc, given, answer, printed, within, not_equal, note] =
+        cells[..]
     else {
         return Err(format!("{} cells in {line}", cells.len()).into());
     };
@@ -116,7 +117,11 @@ impl Row {
             return Ok(None);
         }
         let (wanted, found) = (self.answer()?.unit, figure(text)?);
-        if found.unit == wanted { Ok(Some(found.number)) } else { Err(format!("{text} is in another unit").into()) }
+        if found.unit == wanted {
+            Ok(Some(found.number))
+        } else {
+            Err(format!("{text} is in another unit").into())
+        }
     }
 }
 

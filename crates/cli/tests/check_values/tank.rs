@@ -37,7 +37,8 @@ fn tank_count(given: &Givens) -> Outcome<Found> {
 
 /// Mix for a plot, as the loads of a tank smaller than it and of one larger.
 fn total_mix(given: &Givens) -> Outcome<Found> {
-    let area = given.get::<Length>("length")? * given.get("width")?;
+    let (length, width): (Length, Length) = (given.get("length")?, given.get("width")?);
+    let area = length * width;
     let rate: VolumePerArea = given.get("rate")?;
     let mix = |tank: Volume| -> Outcome<Volume> {
         Ok(plan(area, rate, tank, &[])?.iter().map(|load| load.volume).sum())
@@ -63,7 +64,8 @@ fn product_per_tank_from_active_ingredient(given: &Givens) -> Outcome<Found> {
 fn product_total(given: &Givens) -> Outcome<Found> {
     let product = Product::parse(&format!("Product A: {}", given.text("product")?))?;
     // Neither rate nor tank changes the sum of a product that goes by the ground.
-    let plan = plan(given.get("area")?, VolumePerArea::gallons_per_acre(15.0), Volume::gallons(60.0), &[product])?;
+    let plan =
+        plan(given.get("area")?, VolumePerArea::gallons_per_acre(15.0), Volume::gallons(60.0), &[product])?;
     Found::amount(plan.totals[0].amount)
 }
 

@@ -56,8 +56,7 @@ pub fn summary(readings: &str, limit: &Limit) -> Outcome<RoundSummary> {
         let catches = vec![Catch::new(Caught::parse(reading, None)?, None, CATCH, None)?];
         tips.push(TipCatches { number, group: GroupId(0), section: 0, catches });
     }
-    let round =
-        Round { kind: RoundKind::AsFound, tips, density: WATER_AT_20_C, time: CATCH, unit: None };
+    let round = Round { kind: RoundKind::AsFound, tips, density: WATER_AT_20_C, time: CATCH, unit: None };
     Ok(summarise(&round, limit, &Uncertainties::default(), Risk::default())?)
 }
 
@@ -78,7 +77,8 @@ fn expected_from_own_vector_the_tips_named_beside_the_mean() -> Outcome<()> {
     for name in ["mean-5", "mean-10"] {
         let summary = summary(readings, &LimitProfile::named(name)?.limit(None))?;
         assert_eq!(beyond(&summary), [6, 9], "{name}");
-        let off = |tip: usize| summary.tips[tip - 1].measured.map_or(f64::NAN, |range| 100.0 * range.deviation);
+        let off =
+            |tip: usize| summary.tips[tip - 1].measured.map_or(f64::NAN, |range| 100.0 * range.deviation);
         assert!((off(6) - 11.9).abs() < 0.05 && (off(9) + 12.5).abs() < 0.05, "{} {}", off(6), off(9));
         let spread = summary.groups[0].cv_percent.unwrap_or(f64::NAN);
         assert!((spread - 5.9).abs() < 0.05, "{spread}");

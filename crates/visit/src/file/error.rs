@@ -28,9 +28,20 @@ impl FileErrors {
         Self(vec![error])
     }
 
-    pub(super) fn new(mut errors: Vec<FileError>) -> Self {
-        errors.sort_by_key(|error| error.place);
-        Self(errors)
+    /// Mistakes with the place in the text where each begins. Lines and columns are counted on from one mistake to
+    /// the next, so that a file full of them is refused as fast as it is read.
+    pub(super) fn new(mut found: Vec<(usize, FileError)>, text: &str) -> Self {
+        found.sort_by_key(|(start, _)| *start);
+        let (mut line, mut column, mut counted) = (1, 1, 0);
+        for (start, error) in &mut found {
+            let start = letter_at(text, *start);
+            for letter in text[counted..start].chars() {
+                (line, column) = if letter == '\n' { (line + 1, 1) } else { (line, column + 1) };
+            }
+            counted = start;
+            error.place = Some((line, column));
+        }
+        Self(found.into_iter().map(|(_, error)| error).collect())
     }
 
     /// The mistakes.
@@ -41,12 +52,12 @@ impl FileErrors {
 }
 
 impl FileError {
-    pub(super) fn too_large(given: usize, largest: usize) -> Self {
+    pub(super) fn too_large(largest: usize) -> Self {
         Self {
             place: None,
             field: None,
             code: "file_too_large",
-            message: format!("the file has {given} bytes, more than a visit can need (at most {largest})"),
+            message: format!("the file has more than {largest} bytes, which is more than a visit can need"),
             hint: Some("is this the right file? `evenswath visit new` writes one to fill in".to_string()),
         }
     }
@@ -126,13 +137,19 @@ impl Coded for FileError {
 }
 
 /// The line and column of a place in a text, both from 1, columns in letters.
-pub(super) fn line_and_column(text: &str, place: usize) -> (usize, usize) {
-    let mut place = place.min(text.len());
-    while !text.is_char_boundary(place) {
-        place -= 1;
-    }
+fn line_and_column(text: &str, place: usize) -> (usize, usize) {
+    let place = letter_at(text, place);
     let before = &text[..place];
     let line = before.matches('\n').count() + 1;
     let start = before.rfind('\n').map_or(0, |newline| newline + 1);
     (line, before[start..].chars().count() + 1)
+}
+
+/// The place where the letter at or around a place begins.
+fn letter_at(text: &str, place: usize) -> usize {
+    let mut place = place.min(text.len());
+    while !text.is_char_boundary(place) {
+        place -= 1;
+    }
+    place
 }

@@ -25,6 +25,8 @@ pub(super) fn spacing(part: &Part<'_>) -> Option<SpacingFacts> {
         if !part.has("marks") && !part.has("gaps") {
             part.missing("marks", "what the tape shows at each tip, as marks = [\"0 in\", \"20 in\"]");
         }
+        part.refuse_empty("marks", "what the tape shows at each tip, as marks = [\"0 in\", \"20 in\"]");
+        part.refuse_empty("gaps", "each gap, as gaps = [\"20 in\", \"20 1/4 in\"]");
         return None;
     }
     Some(facts)
@@ -79,9 +81,10 @@ pub(super) fn drive(part: &Part<'_>) -> Option<DriveFacts> {
     if !part.has("course") {
         part.missing("course", "the measured course, as course = \"204 ft\"");
     }
-    if part.list("runs").is_empty() {
+    if !part.has("runs") {
         part.missing("runs", "each run's time, as runs = [\"27.8 s\", \"28.3 s\"]");
     }
+    part.refuse_empty("runs", "each run's time, as runs = [\"27.8 s\", \"28.3 s\"]");
     if runs.is_empty() {
         return None;
     }

@@ -52,6 +52,7 @@ fn boom(part: &Part<'_>, kind: &str) -> Option<Coverage> {
         if !part.has("sections") && !part.has("tips") {
             part.missing("tips", "how many tips there are, as tips = 12, or sections = [4, 4, 4]");
         }
+        part.refuse_empty("sections", "how many tips each section has, as sections = [4, 4, 4]");
         return None;
     }
     let Some(spacing) = spacing else {
@@ -76,11 +77,10 @@ fn boom(part: &Part<'_>, kind: &str) -> Option<Coverage> {
     }
     match kind {
         "band" => {
-            let Some(band) = part.positive("band_width") else {
+            if !part.has("band_width") {
                 part.missing("band_width", "the width of a band, as band_width = \"12 in\"");
-                return None;
-            };
-            Some(Coverage::Band { boom, band })
+            }
+            Some(Coverage::Band { boom, band: part.positive("band_width")? })
         }
         "directed" => Some(Coverage::Directed {
             boom,

@@ -36,7 +36,7 @@ const LARGEST: usize = 1_000_000;
 /// not TOML, an unknown or missing field, a value that is none.
 pub fn read(bytes: &[u8]) -> Result<Visit, FileErrors> {
     if bytes.len() > LARGEST {
-        return Err(FileErrors::one(FileError::too_large(bytes.len(), LARGEST)));
+        return Err(FileErrors::one(FileError::too_large(LARGEST)));
     }
     let text =
         core::str::from_utf8(bytes).map_err(|error| FileErrors::one(FileError::not_text(bytes, &error)))?;
@@ -47,7 +47,7 @@ pub fn read(bytes: &[u8]) -> Result<Visit, FileErrors> {
     let whole = Part::whole(document.get_ref(), text, &errors);
     let visit = visit_of(&whole);
     let found = errors.into_inner();
-    if found.is_empty() { Ok(visit) } else { Err(FileErrors::new(found)) }
+    if found.is_empty() { Ok(visit) } else { Err(FileErrors::new(found, text)) }
 }
 
 fn visit_of(whole: &Part<'_>) -> Visit {

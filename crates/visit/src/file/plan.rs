@@ -1,6 +1,6 @@
 //! What is wanted and what goes in the tank, in the file.
 
-use planning::{Product, WrittenRate};
+use planning::{Price, Product, WrittenRate};
 
 use super::section::Part;
 use crate::record::{JobFacts, LabelFacts, PlannedProduct, TargetFacts};
@@ -21,9 +21,10 @@ pub(super) fn target(part: &Part<'_>) -> Option<TargetFacts> {
 /// Reads one `[[product]]`.
 pub(super) fn product(part: &Part<'_>) -> Option<PlannedProduct> {
     let (name, rate) = (part.text("name"), rate(part, "rate"));
-    if name.is_none() {
+    if !part.has("name") {
         part.missing("name", "what it is called, as name = \"Product A\"");
     }
+    part.refuse_empty("name", "what it is called, as name = \"Product A\"");
     if !part.has("rate") {
         part.missing("rate", "its rate, as rate = \"2 pt/ac\"");
     }
@@ -33,7 +34,14 @@ pub(super) fn product(part: &Part<'_>) -> Option<PlannedProduct> {
         least_carrier: part.positive("label_least_carrier"),
     };
     let product = part.accept("name", Product::new(&name?, rate?))?;
-    Some(PlannedProduct { product, label, price: part.text("price") })
+    Some(PlannedProduct { product, label, price: price(part) })
+}
+
+/// A price as it stands, once it reads as one: a slip shall not wait for the day when the cost is asked for.
+fn price(part: &Part<'_>) -> Option<String> {
+    let text = part.text("price")?;
+    part.accept("price", Price::parse(&text))?;
+    Some(text)
 }
 
 fn rate(part: &Part<'_>, name: &str) -> Option<WrittenRate> {

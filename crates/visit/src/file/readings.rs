@@ -92,7 +92,7 @@ pub(super) fn round(part: &Part<'_>, unit: Option<&Unit>) -> Option<RoundFacts> 
     let numbers: Vec<u32> =
         if part.has("tips") { part.counts("tips") } else { (1..).take(values.len()).collect() };
     if numbers.len() != values.len() {
-        let message = format!("{} tips are named, but {} readings given", numbers.len(), values.len());
+        let message = format!("{} named, but {} readings given", numbers.len(), values.len());
         part.fault("tips", message, "give one reading for each tip named");
         return None;
     }

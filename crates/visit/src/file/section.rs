@@ -7,11 +7,11 @@ use toml::Spanned;
 use toml::de::{DeTable, DeValue};
 use units::{AsWritten, Coded, Quantity};
 
-use super::error::{FileError, line_and_column};
+use super::error::FileError;
 use super::fields::{SECTIONS, Section};
 
-/// The mistakes found so far.
-pub(super) type Errors = RefCell<Vec<FileError>>;
+/// The mistakes found so far, each with the place in the text where it begins.
+pub(super) type Errors = RefCell<Vec<(usize, FileError)>>;
 
 /// One table of the file.
 pub(super) struct Part<'a> {
@@ -124,7 +124,7 @@ impl<'a> Part<'a> {
                 Some(self.letters(value).to_string())
             }
             _ => {
-                self.wrong(name, value, "a text in quotes", "write it as name = \"value\"");
+                self.wrong(name, value, "a text in quotes", &format!("write it as {name} = \"value\""));
                 None
             }
         }
@@ -302,6 +302,16 @@ impl<'a> Part<'a> {
         );
     }
 
+    /// Notes that a field stands there with nothing in it.
+    pub fn refuse_empty(&self, name: &str, would_do: &str) {
+        let Some(value) = self.value(name) else { return };
+        let list = value.get_ref().as_array().is_some_and(|list| list.is_empty());
+        let text = value.get_ref().as_str().is_some_and(|text| text.trim().is_empty());
+        if list || text {
+            self.fault(name, "nothing was given".to_string(), would_do);
+        }
+    }
+
     /// Notes a mistake at a field of this part.
     pub fn fault(&self, name: &str, message: String, hint: &str) {
         let span = self.value(name).map_or_else(|| self.span.clone(), Spanned::span);
@@ -320,7 +330,15 @@ impl<'a> Part<'a> {
     }
 
     pub fn wrong(&self, name: &str, value: &Spanned<DeValue<'_>>, wanted: &str, hint: &str) {
-        let message = format!("{wanted} is needed, but {} stands here", value.get_ref().type_str());
+        let found = match value.get_ref() {
+            DeValue::String(_) => "a text",
+            DeValue::Integer(_) | DeValue::Float(_) => "a number",
+            DeValue::Boolean(_) => "true or false",
+            DeValue::Datetime(_) => "a day or a time of day",
+            DeValue::Array(_) => "a list",
+            DeValue::Table(_) => "a part with fields of its own",
+        };
+        let message = format!("{wanted} is needed, but {found} stands here");
         self.push(value.span(), self.path_of(name), "file_wrong_kind", message, Some(hint.to_string()));
     }
 
@@ -332,9 +350,8 @@ impl<'a> Part<'a> {
         message: String,
         hint: Option<String>,
     ) {
-        let place = Some(line_and_column(self.text, span.start));
-        let field = Some(field);
-        self.errors.borrow_mut().push(FileError { place, field, code, message, hint });
+        let error = FileError { place: None, field: Some(field), code, message, hint };
+        self.errors.borrow_mut().push((span.start, error));
     }
 }
 

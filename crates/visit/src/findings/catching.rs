@@ -1,11 +1,14 @@
 //! The catch test, round by round; rounds never mix.
 
 use calibration::catch::{
-    Advice, AgainstNew, Catch, Cup, Limit, LimitProfile, NewTip, Risk, Round, RoundSummary, SET_SHARE,
-    TipCatches, TipState, Uncertainties, advise, against_new, summarise, tell,
+    Advice, AgainstNew, Catch, Cup, Limit, LimitProfile, NewTip, Round, RoundSummary, SET_SHARE, TipCatches,
+    Uncertainties, advise, against_new, summarise, tell_next,
 };
 use calibration::doubt::of_marks;
 use calibration::drive::DriveSpeed;
+use calibration::verdict::{
+    Judged, Model, NewJudgement, NextCatch, Settles, judge_new, judge_round, next_catches, settled,
+};
 use sprayer::{GroupId, RatedFlow, Scale};
 use units::{AsWritten, Coded, Finding, Flow, Pressure, Time, Verdict, Weight};
 
@@ -32,8 +35,14 @@ pub struct RoundOutcome {
     pub round: Round,
     /// How far a tip may be off the mean.
     pub limit: Limit,
-    /// What the round says.
+    /// What the round says, each tip judged by its cups and the boom together.
     pub summary: RoundSummary,
+    /// How likely each tip is within the limit.
+    pub judged: Judged,
+    /// Each tip against new, by its cups and the boom together.
+    pub new_judged: Vec<NewJudgement>,
+    /// The cups worth catching next; none when that would cost more than it settles.
+    pub next: Vec<NextCatch>,
     /// Each tip against new, where a new tip's flow is known.
     pub new: Vec<AgainstNew>,
     /// What to do about tips.
@@ -68,13 +77,14 @@ pub(super) fn catching(
 ) -> Result<Option<CatchOutcome>, CheckError> {
     let Some(facts) = &visit.catch else { return Ok(None) };
     let test = Test { visit, facts, speed, doubts: doubts(facts) };
+    let caught = |round: &RoundFacts| round.tips.iter().filter(|(_, readings)| !readings.is_empty()).count();
+    let most = facts.rounds.iter().map(caught).max().unwrap_or(0);
+    // Of rounds with equally many tips the latest tells how the boom is now.
+    let current = facts.rounds.iter().rposition(|round| caught(round) == most).unwrap_or(0);
     let mut rounds = Vec::new();
     for round in &facts.rounds {
         rounds.push(test.round(round)?);
     }
-    let most = rounds.iter().map(caught).max().unwrap_or(0);
-    // Of rounds with equally many tips the latest tells how the boom is now.
-    let current = rounds.iter().rposition(|round| caught(round) == most).unwrap_or(0);
     let now = rounds[current].clone();
     for later in &mut rounds[current + 1..] {
         // A few tips caught again say nothing about a mean; they are told beside their earlier readings.
@@ -84,10 +94,6 @@ pub(super) fn catching(
         later.findings.extend(again::caught_again(&later.round, &later.summary, &now.round, &now.summary));
     }
     Ok(Some(CatchOutcome { rounds, current, doubts: test.doubts }))
-}
-
-fn caught(round: &RoundOutcome) -> usize {
-    round.summary.tips.iter().filter(|tip| tip.state != TipState::NotCaught).count()
 }
 
 fn doubts(facts: &CatchFacts) -> Uncertainties {
@@ -133,17 +139,40 @@ impl Test<'_> {
         let absurd = round.look_for_absurd(&cup, expected, self.facts.doubtful);
         let doubtful = absurd.map_err(CheckError::of("catch"))?;
         let (limit, new_limit) = self.limits(rated.map(|rated| rated.flow()))?;
-        let risk = Risk::default();
-        let summary = summarise(&round, &limit, &self.doubts, risk).map_err(CheckError::of("catch"))?;
-        let new = match &new {
-            Some(new) => against_new(&round, new, &new_limit, &self.doubts, risk)
-                .map_err(CheckError::of("setting.pressure"))?,
-            None => Vec::new(),
+        let model = Model { doubts: self.doubts, ..Model::default() };
+        let plain = summarise(&round, &limit, &self.doubts, model.risk).map_err(CheckError::of("catch"))?;
+        let judged = judge_round(&round, &plain, &limit, &model);
+        let (new, new_judged) = match &new {
+            Some(new) => self.against(&round, new, &new_limit, &judged, &model)?,
+            None => (Vec::new(), Vec::new()),
         };
+        let ways = Settles { cup_holds: cup.holds, ..Settles::default() };
+        let next = next_catches(&round, &plain, &judged, &limit, &model, &ways);
+        let summary = settled(&plain, &judged);
         let advice = advise(&summary, &new, SET_SHARE);
-        let mut findings = tell(&round, &summary, &new, &advice, &limit);
+        let mut findings = tell_next(&round, &summary, &new, &advice, &limit, &next);
         findings.extend(doubtful);
-        Ok(RoundOutcome { round, limit, summary, new, advice, findings })
+        Ok(RoundOutcome { round, limit, summary, judged, new_judged, next, new, advice, findings })
+    }
+
+    /// Each tip against new: what was measured, with the verdict that the boom settles.
+    fn against(
+        &self,
+        round: &Round,
+        new: &NewTip,
+        limit: &Limit,
+        judged: &Judged,
+        model: &Model,
+    ) -> Result<(Vec<AgainstNew>, Vec<NewJudgement>), CheckError> {
+        let error = CheckError::of("setting.pressure");
+        let mut measured = against_new(round, new, limit, &self.doubts, model.risk).map_err(&error)?;
+        let likely = judge_new(judged, new, limit, model).map_err(&error)?;
+        for tip in &mut measured {
+            if let Some(likely) = likely.iter().find(|likely| likely.number == tip.number) {
+                tip.verdict = likely.verdict;
+            }
+        }
+        Ok((measured, likely))
     }
 
     fn time(&self, time: &CatchTime) -> Result<Time, CheckError> {

@@ -32,7 +32,8 @@ pub(super) fn cost(
     }
     let Some(sum) = sum else { return Ok(None) };
     let tips: Vec<f64> = catch.map(deviations).unwrap_or_default();
-    let cost = cost_of_error(&sum, AsWritten::value(area), mixed, &rate.of_mix(), &tips);
+    let treated = AsWritten::value(area) * rate.treated.unwrap_or(1.0);
+    let cost = cost_of_error(&sum, treated, mixed, &rate.of_mix(), &tips);
     cost.map(Some).map_err(CheckError::of("job"))
 }
 

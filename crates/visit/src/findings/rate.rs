@@ -19,6 +19,8 @@ use crate::record::{Coverage, Machine, Swath, UsedOver, Visit};
 pub struct RateOutcome {
     /// The rate by each method there are readings for; the first is the one that counts.
     pub rates: Vec<Rate>,
+    /// The share of the ground that is treated, where only bands are sprayed; the rate is then that of the bands.
+    pub treated: Option<f64>,
     /// The rate of the carrier that will be sprayed, where it is heavier or lighter than water.
     pub carrier: Option<Ranged<VolumePerArea>>,
     /// What is worth telling beside what each rate tells itself.
@@ -78,7 +80,9 @@ pub(super) fn rate(
     if rates.is_empty() {
         return Ok(None);
     }
-    let mut findings: Vec<Finding> = disagreement(&rates).into_iter().collect();
+    let treated = visit.machine.as_ref().and_then(treated_share).filter(|_| catch.is_some() && rates.len() > 1);
+    let mut findings: Vec<Finding> = disagreement(&rates, treated).into_iter().collect();
+    findings.extend(treated.map(|share| bands(&rates, share)));
     if setting.is_some_and(Repeat::differ) {
         findings.push(Finding::new(
             Weight::Doubt,
@@ -98,7 +102,7 @@ pub(super) fn rate(
         );
     }
     let carrier = carrier(visit, &rates[0], &mut findings)?;
-    Ok(Some(RateOutcome { rates, carrier, own_findings: findings }))
+    Ok(Some(RateOutcome { rates, treated, carrier, own_findings: findings }))
 }
 
 fn from_catch(machine: &Machine, flow: Known<Flow>, speed: &Known<Speed>) -> Result<Vec<Rate>, RateError> {
@@ -139,6 +143,14 @@ fn from_catch(machine: &Machine, flow: Known<Flow>, speed: &Known<Speed>) -> Res
     })
 }
 
+/// The share of the ground that a machine treats, where that is not all of it.
+fn treated_share(machine: &Machine) -> Option<f64> {
+    match &machine.coverage {
+        Coverage::Band { boom, band } => Some(band.value().ratio_to(boom.spacing())),
+        _ => None,
+    }
+}
+
 /// The swath that a driven distance is multiplied with.
 fn swath_of(machine: &Machine) -> Option<Known<Length>> {
     match &machine.coverage {
@@ -155,13 +167,13 @@ fn swath_of(machine: &Machine) -> Option<Known<Length>> {
     }
 }
 
-/// Two methods whose ranges do not meet: one of the readings is wrong.
-fn disagreement(rates: &[Rate]) -> Option<Finding> {
-    let (first, other) = (rates.first()?, rates.last()?);
-    // A band's two rates, of treated ground and of the whole row, are meant to differ.
-    if first.method == other.method
-        || (first.rate.low <= other.rate.high && other.rate.low <= first.rate.high)
-    {
+/// Two methods whose ranges do not meet: one of the readings is wrong. A refill is for the whole field, so beside
+/// bands it is held against the rate over the whole row.
+fn disagreement(rates: &[Rate], treated: Option<f64>) -> Option<Finding> {
+    let refill = rates.last()?;
+    let caught = rates.get(usize::from(treated.is_some()))?;
+    let meet = caught.rate.low <= refill.rate.high && refill.rate.low <= caught.rate.high;
+    if caught.method == refill.method || meet {
         return None;
     }
     let finding = Finding::new(
@@ -169,12 +181,25 @@ fn disagreement(rates: &[Rate]) -> Option<Finding> {
         "rate_methods_disagree",
         "The catch says {catch} and the refill {refill}; they do not agree.",
     )
-    .with("catch", Arg::Amount(Amount::ranged(&first.rate, Kind::Rate)))
-    .with("refill", Arg::Amount(Amount::ranged(&other.rate, Kind::Rate)))
-    .to_do(
-        "Look at the speed, the swath and the gallons filled up; one of them is wrong. Drive and fill again.",
-    );
+    .with("catch", Arg::Amount(Amount::ranged(&caught.rate, Kind::Rate)))
+    .with("refill", Arg::Amount(Amount::ranged(&refill.rate, Kind::Rate)))
+    .to_do("Look at the speed, the swath and the gallons filled up; one of them is wrong. Drive and fill again.");
     Some(finding)
+}
+
+/// What to say of bands: the rate is on treated ground, which is only a part of the field.
+fn bands(rates: &[Rate], share: f64) -> Finding {
+    let finding = Finding::new(
+        Weight::Note,
+        "rate_on_bands",
+        "This is the rate on the bands, which are {share} of the ground; over the whole field it is {crop}. The acres of a \
+         tank are treated acres.",
+    )
+    .with("share", Arg::Percent(100.0 * share));
+    match rates.get(1) {
+        Some(crop) => finding.with("crop", Arg::Amount(Amount::ranged(&crop.rate, Kind::Rate))),
+        None => finding,
+    }
 }
 
 /// The rate of a carrier that is not water, and what there is to say about it.

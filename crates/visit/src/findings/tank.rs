@@ -118,7 +118,9 @@ pub(super) fn tank(
         tank_at_rate(tank.value(), &ranged, &products, jugs).map_err(CheckError::of("sprayer.tank"))?;
     let loads = match &visit.job.area {
         Some(area) => {
-            let job = Job { area: area.value(), carrier: ranged.value, tank: tank.value(), jugs };
+            // Of a field sprayed in bands only the bands are treated.
+            let treated = area.value() * rate.treated.unwrap_or(1.0);
+            let job = Job { area: treated, carrier: ranged.value, tank: tank.value(), jugs };
             Some(loads(&job, &products).map_err(CheckError::of("job.area"))?)
         }
         None => None,
