@@ -47,6 +47,14 @@ impl CliError {
         }
     }
 
+    /// The same, with how a reading that cannot be is kept all the same.
+    pub fn unless_kept(mut self, how: &str) -> Self {
+        if self.code == "catch_absurd" {
+            self.messages.iter_mut().for_each(|(_, hint)| *hint = Some(how.to_string()));
+        }
+        self
+    }
+
     /// The first message with its hint, for a line of a batch.
     pub fn line(&self) -> String {
         let texts = self.messages.iter().map(|(message, hint)| match hint {
@@ -68,4 +76,11 @@ impl CliError {
         }
         self.status
     }
+}
+
+/// Says on standard error that the fault is ours, and where it happened.
+pub fn fault(what: &str) {
+    let mut out = anstream::stderr().lock();
+    let _ = writeln!(out, "{BOLD}error:{BOLD:#} this is a fault of ours: {what}");
+    let _ = writeln!(out, "  nothing was worked out; please report it with what you typed");
 }

@@ -71,44 +71,45 @@ pub enum WidthKind {
   evenswath rate --catch \"15 fl oz\" --course \"204 ft\" --width \"20 in\"
   evenswath rate --used \"6.5 gal\" --distance \"660 ft\" --swath \"21 ft 8 in\"
   evenswath rate --used \"200 gal\" --area \"13.5 ac\"
-  evenswath rate --flow \"0.9 gal/min\" --speed \"4 mph\" --row \"30 in\" --tips-per-row 3"
+  evenswath rate --flow \"0.9 gal/min\" --speed \"4 mph\" --row \"30 in\" --tips-per-row 3
+  evenswath rate --kind band --flow \"0.30 gal/min\" --speed \"5 mph\" --width \"10 in\" --row \"30 in\""
 )]
 pub struct RateArgs {
     /// Flow of one tip, of a row's tips, of a cluster or of the whole boom
     #[arg(long, value_name = "FLOW", requires = "speed")]
     pub flow: Option<String>,
     /// Speed over the ground
-    #[arg(long, value_name = "SPEED")]
+    #[arg(long, value_name = "SPEED", conflicts_with_all = ["catch", "used"])]
     pub speed: Option<String>,
     /// Width the flow or catch stands for
-    #[arg(long, value_name = "LENGTH")]
+    #[arg(long, value_name = "LENGTH", conflicts_with = "used")]
     pub width: Option<String>,
     /// What that width is
     #[arg(long, value_enum, default_value_t = WidthKind::Broadcast)]
     pub kind: WidthKind,
     /// Row spacing, for directed tips
-    #[arg(long, value_name = "LENGTH")]
+    #[arg(long, value_name = "LENGTH", conflicts_with = "used")]
     pub row: Option<String>,
     /// Tips directed at a row, where the flow is one tip's
-    #[arg(long, value_name = "COUNT", requires = "row")]
+    #[arg(long, value_name = "COUNT", requires = "row", value_parser = clap::value_parser!(u32).range(1..=1000))]
     pub tips_per_row: Option<u32>,
     /// What one tip gave over the time of driving the course
     #[arg(long, value_name = "VOLUME", requires = "course")]
     pub catch: Option<String>,
     /// Length of the course
-    #[arg(long, value_name = "LENGTH")]
+    #[arg(long, value_name = "LENGTH", conflicts_with_all = ["flow", "used"])]
     pub course: Option<String>,
     /// What it took to fill up again
     #[arg(long, value_name = "VOLUME")]
     pub used: Option<String>,
     /// Distance over which it was used
-    #[arg(long, value_name = "LENGTH", requires = "swath")]
+    #[arg(long, value_name = "LENGTH", requires = "swath", conflicts_with_all = ["flow", "catch"])]
     pub distance: Option<String>,
     /// Swath: tips times spacing, not the boom's length
-    #[arg(long, value_name = "LENGTH")]
+    #[arg(long, value_name = "LENGTH", conflicts_with_all = ["flow", "catch", "area"])]
     pub swath: Option<String>,
     /// Area over which it was used
-    #[arg(long, value_name = "AREA", conflicts_with = "distance")]
+    #[arg(long, value_name = "AREA", conflicts_with_all = ["flow", "catch", "distance"])]
     pub area: Option<String>,
 }
 

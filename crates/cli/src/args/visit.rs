@@ -6,6 +6,9 @@ use clap::{Args, Subcommand};
 
 /// `evenswath visit`
 #[derive(Debug, Args)]
+#[command(
+    after_help = "Examples:\n  evenswath visit new > my-visit.toml\n  evenswath visit check my-visit.toml"
+)]
 pub struct VisitArgs {
     #[command(subcommand)]
     pub command: VisitCommand,

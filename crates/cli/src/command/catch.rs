@@ -14,7 +14,7 @@ use crate::out::{Answer, findings, number, percent};
 
 /// Works it out.
 pub fn run(args: &CatchArgs, system: UnitSystem) -> Result<Answer, CliError> {
-    let outcome = given(args).work_out()?;
+    let outcome = given(args).work_out().map_err(as_typed)?;
     let mut answer = Answer::of(object(&outcome, system));
     answer.outside = outcome.summary.tips.iter().any(|tip| tip.verdict == Some(Verdict::Outside))
         || outcome.new.iter().any(|tip| tip.verdict == Verdict::Outside);
@@ -42,8 +42,26 @@ fn given(args: &CatchArgs) -> Given {
         shares: [args.cup_scale.clone(), args.watch.clone(), args.handling.clone()],
         risk: args.risk,
         density: args.density.clone(),
-        doubtful: if args.keep_doubtful { Doubtful::Keep } else { Doubtful::Refuse },
+        doubtful: doubtful(args),
     }
+}
+
+/// What to do with readings that cannot be.
+pub fn doubtful(args: &CatchArgs) -> Doubtful {
+    if args.keep_doubtful { Doubtful::Keep } else { Doubtful::Refuse }
+}
+
+/// A batch names its fields, the command line its options.
+fn as_typed(mut error: CliError) -> CliError {
+    for (message, _) in &mut error.messages {
+        if let Some((name, rest)) = message.split_once(": ")
+            && name != "readings"
+            && super::catch_batch::KNOWN.contains(&name)
+        {
+            *message = format!("--{}: {rest}", name.replace('_', "-"));
+        }
+    }
+    error
 }
 
 /// The JSON object of a catch test.

@@ -101,7 +101,11 @@ impl Given {
         let cup = Cup { marks: Some(marks), holds: holds.transpose()? };
         let at_pressure = rated.map(|rated| self.new_tip(rated)).transpose()?;
         let expected = at_pressure.as_ref().map(|new| known("pressure", new.flow())).transpose()?;
-        let findings = known("", round.look_for_absurd(&cup, expected, self.doubtful))?;
+        let findings = known("", round.look_for_absurd(&cup, expected, self.doubtful)).map_err(|error| {
+            error.unless_kept(
+                "look at the reading, its unit and the time; if it is right, add --keep-doubtful",
+            )
+        })?;
         let summary = known("readings", summarise(&round, &limit, &doubts, risk))?;
         let usual_new = known("limit", LimitProfile::named("new-10"))?.limit(nominal);
         let new_limit = match profile {

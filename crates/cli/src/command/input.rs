@@ -60,11 +60,16 @@ pub fn bytes(path: &Path, limit: u64) -> Result<Vec<u8>, CliError> {
     Ok(content)
 }
 
+/// A file's name in a message.
+pub fn shown(path: &Path) -> String {
+    if path == Path::new("-") { "standard input".to_string() } else { path.display().to_string() }
+}
+
 fn cannot(path: &Path, error: &std::io::Error) -> CliError {
     let hint = match error.kind() {
         std::io::ErrorKind::NotFound => "there is no such file; look at the name and the folder",
         std::io::ErrorKind::PermissionDenied => "this file may not be read by you",
         _ => "is it a file that can be read?",
     };
-    CliError::read(format!("{} cannot be read: {error}", path.display()), hint)
+    CliError::read(format!("{} cannot be read: {error}", shown(path)), hint)
 }

@@ -1,6 +1,6 @@
 //! `evenswath load`: how many loads an area takes, and what goes in each.
 
-use planning::{Job, Load, LoadProduct, Loads, Product, ProductAmount, loads};
+use planning::{Job, Load, LoadProduct, Loads, Measure, Product, ProductAmount, loads};
 use serde_json::{Value, json};
 use units::{Amount, Kind, UnitSystem};
 
@@ -60,7 +60,7 @@ fn product_object(product: &LoadProduct, system: UnitSystem) -> Value {
 }
 
 /// An amount of product in the large unit of the answer's system, as the contract has volumes and weights.
-fn amount(amount: ProductAmount, system: UnitSystem) -> Value {
+pub fn amount(amount: ProductAmount, system: UnitSystem) -> Value {
     match amount {
         ProductAmount::Liquid(volume) => quantity(volume, Kind::Volume, system),
         ProductAmount::Dry(mass) => quantity(mass, Kind::Mass, system),
@@ -70,20 +70,23 @@ fn amount(amount: ProductAmount, system: UnitSystem) -> Value {
 fn lines(answer: &mut Answer, loads: &Loads, system: UnitSystem) {
     let area = |area| Amount::new(area, Kind::Area).text(system);
     let volume = |volume| Amount::new(volume, Kind::Volume).text(system);
-    let full = match loads.full_loads {
-        0 => String::new(),
-        1 => "1 full load".to_string(),
-        many => format!("{many} full loads"),
+    let last = loads.last.as_ref().map(|load| volume(load.volume));
+    answer.main(format!("{}; a full tank does {}", in_words(loads, last), area(loads.area_per_tank)));
+    let (full, last) = match loads.full_loads {
+        0 => ("each full load", "the load"),
+        1 => ("the full load", "the last load"),
+        _ => ("each full load", "the last load"),
     };
-    let last = loads.last.as_ref().map(|load| format!("a last load of {}", volume(load.volume)));
-    let parts: Vec<String> =
-        [Some(full).filter(|text| !text.is_empty()), last].into_iter().flatten().collect();
-    answer.main(format!("{}; a full tank does {}", parts.join(" and "), area(loads.area_per_tank)));
-    for (name, load) in [("each full load", &loads.full), ("the last load", &loads.last)] {
+    for (name, load) in [(full, &loads.full), (last, &loads.last)] {
         let Some(load) = load else { continue };
         answer.head(format!("{name}: {} of mix for {}", volume(load.volume), area(load.area)));
         for product in &load.products {
-            answer.plain(format!("  {}: {}", product.name, measured(product)));
+            let sum = product.amount.shown(product.system).text(product.system);
+            let text = match &product.measure {
+                Some(measure) => measured(measure, &sum),
+                None => format!("{sum}, too little to measure"),
+            };
+            answer.plain(format!("  {}: {text}", product.name));
         }
     }
     answer.plain("");
@@ -91,11 +94,22 @@ fn lines(answer: &mut Answer, loads: &Loads, system: UnitSystem) {
     answer.why(loads.working.clone());
 }
 
-/// "9 gal 3 pt (exactly 9.38 gal)".
-fn measured(product: &LoadProduct) -> String {
-    let exact = product.amount.shown(product.system).text(product.system);
-    match &product.measure {
-        Some(measure) => format!("{} (exactly {exact})", measure.text),
-        None => format!("{exact}, too little to measure"),
+/// "2 full loads and a last one of 187 gal", with what is said of the last one given.
+pub fn in_words(loads: &Loads, last: Option<String>) -> String {
+    let full = match loads.full_loads {
+        0 => None,
+        1 => Some("1 full load".to_string()),
+        many => Some(format!("{many} full loads")),
+    };
+    match (full, last) {
+        (Some(full), Some(last)) => format!("{full} and a last one of {last}"),
+        (Some(full), None) => full,
+        (None, Some(last)) => format!("1 load of {last}"),
+        (None, None) => "no load".to_string(),
     }
+}
+
+/// "9 gal 3 pt (9.38 gal by the sum)"; the sum is left out where it says the same.
+pub fn measured(measure: &Measure, sum: &str) -> String {
+    if measure.text == sum { sum.to_string() } else { format!("{} ({sum} by the sum)", measure.text) }
 }

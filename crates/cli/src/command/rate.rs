@@ -46,6 +46,7 @@ fn by_kind(args: &RateArgs, collected: Collected) -> Result<Vec<Rate>, CliError>
     };
     let from = args.tips_per_row.map_or(FromRow::AllTips, FromRow::OneOf);
     let kind = if args.row.is_some() && args.width.is_none() { WidthKind::Directed } else { args.kind };
+    which_width(args, kind)?;
     Ok(match kind {
         WidthKind::Broadcast => {
             let width = BroadcastWidth::AsGiven(width(Known::tip_spacing)?);
@@ -82,6 +83,20 @@ fn by_kind(args: &RateArgs, collected: Collected) -> Result<Vec<Rate>, CliError>
             vec![known("", HandWalking { flow, speed, width }.rate())?]
         }
     })
+}
+
+/// A width that the rate is not worked out with would be passed over in silence; it is refused.
+fn which_width(args: &RateArgs, kind: WidthKind) -> Result<(), CliError> {
+    let (name, would_do) = match kind {
+        WidthKind::Directed if args.width.is_some() => {
+            ("--width", "give --row alone: a row's tips serve the row spacing")
+        }
+        WidthKind::Broadcast | WidthKind::Boomless | WidthKind::Hand if args.row.is_some() => {
+            ("--row", "for a band add --kind band; for several tips to a row leave --width out")
+        }
+        _ => return Ok(()),
+    };
+    Err(CliError::usage("two_widths", format!("{name} is not used for this kind of rate"), would_do))
 }
 
 fn used_over(args: &RateArgs, used: Known<Volume>) -> Result<Rate, CliError> {

@@ -1,6 +1,6 @@
 //! `evenswath spacing`: whether the tips stand evenly, and the fewest to move.
 
-use calibration::spacing::{GapLimit, Measured, Side, Spacing, SpacingReadings, check_spacing};
+use calibration::spacing::{GapLimit, Measured, Side, Spacing, SpacingError, SpacingReadings, check_spacing};
 use serde_json::{Value, json};
 use units::{Amount, Kind, Length, UnitSystem, Verdict, percent_text};
 
@@ -33,7 +33,10 @@ pub fn run(args: &SpacingArgs, system: UnitSystem) -> Result<Answer, CliError> {
         limit,
         ..usual
     };
-    let spacing = known("", check_spacing(&readings))?;
+    let spacing = check_spacing(&readings).map_err(|error| {
+        let name = if matches!(error, SpacingError::NoSuchTip { .. }) { "--fixed" } else { "" };
+        CliError::input(name, &error)
+    })?;
     let mut answer = Answer::of(object(&spacing, system));
     lines(&mut answer, &spacing, system);
     answer.outside = spacing.verdict == Verdict::Outside;

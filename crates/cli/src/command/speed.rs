@@ -3,7 +3,7 @@
 use calibration::doubt::Known;
 use calibration::drive::{Direction, Drive, DriveSpeed, Run, Timing, drive_speed};
 use serde_json::json;
-use units::{Amount, Kind, Length, Time, UnitSystem, Verdict, percent_text, sensible};
+use units::{Amount, Kind, Length, Time, UnitSystem, Verdict, sensible};
 
 use super::input::{known, maybe, positive, quantity};
 use crate::args::SpeedArgs;
@@ -90,10 +90,6 @@ fn lines(answer: &mut Answer, speed: &DriveSpeed, system: UnitSystem) {
     answer.main(format!("{}{range}", amount.text(system)));
     if speed.runs.len() > 1 {
         answer.plain(format!("{} runs, {} % apart", speed.runs.len(), sensible(speed.spread_percent)));
-    }
-    if let Some(dash) = &speed.dash {
-        let shown = Amount::new(dash.shown, Kind::Speed).text(system);
-        answer.plain(format!("the dash showed {shown}: {} off", percent_text(dash.error_percent, None)));
     }
     answer.findings(&speed.findings, system);
     answer.why(speed.working.clone());

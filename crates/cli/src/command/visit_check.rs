@@ -13,7 +13,7 @@ const MOST_BYTES: u64 = 1_000_001;
 /// Reads the file and works it out.
 pub fn run(file: &Path, system: UnitSystem) -> Result<Answer, CliError> {
     let bytes = super::input::bytes(file, MOST_BYTES)?;
-    let shown = file.display();
+    let shown = super::input::shown(file);
     let visit = visit::file::read(&bytes).map_err(|errors| {
         let list = errors.list();
         let mut messages: Vec<(String, Option<String>)> = list
@@ -31,12 +31,16 @@ pub fn run(file: &Path, system: UnitSystem) -> Result<Answer, CliError> {
         }
     })?;
     let outcome = visit::findings::findings(&visit, system)
-        .map_err(|error| CliError::input(&shown.to_string(), &error))?;
+        .map_err(|error| CliError::input(&shown, &error).unless_kept(HOW_TO_KEEP))?;
     let mut answer = Answer::of(visit_json::object(&visit, &outcome, system));
     visit_text::lines(&mut answer, &visit, &outcome, system);
     answer.outside = outcome.is_outside();
     Ok(answer)
 }
+
+/// How a reading that cannot be is kept in a visit.
+const HOW_TO_KEEP: &str =
+    "look at the reading, its unit and the time; if it is right, write doubtful = \"keep\" under [catch]";
 
 /// More mistakes than these are counted, not shown. Our own choice: a screen's worth.
 const MOST_MESSAGES: usize = 12;

@@ -35,7 +35,27 @@ const WIDE: usize = 96;
 /// A long line broken at words, what follows set in under the first word.
 fn wrapped(text: &str) -> String {
     let under = " ".repeat(hanging(text));
-    textwrap::fill(text, textwrap::Options::new(WIDE).subsequent_indent(&under))
+    let kept = with_units_kept(text);
+    textwrap::fill(&kept, textwrap::Options::new(WIDE).subsequent_indent(&under)).replace(KEPT, " ")
+}
+
+/// The blank that no line is broken at.
+const KEPT: char = '\u{a0}';
+
+/// Holds each number together with the unit behind it: nobody looks for the cm of 3.81 on the next line.
+fn with_units_kept(text: &str) -> String {
+    let mut kept = String::with_capacity(text.len() + 16);
+    for word in text.split_inclusive(' ') {
+        let bare = word.trim_end_matches([' ', '.', ',', ';', ':', ')']);
+        // Units are short or stand over one another, as gal/ac.
+        let unit = bare.chars().count() <= 3 || bare.contains('/');
+        if unit && kept.ends_with(' ') && kept.trim_end().ends_with(|sign: char| sign.is_ascii_digit()) {
+            kept.pop();
+            kept.push(KEPT);
+        }
+        kept.push_str(word);
+    }
+    kept
 }
 
 /// Where the words of a line begin: behind its blanks and a list's dash, or its number and sign.

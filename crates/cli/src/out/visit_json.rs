@@ -7,7 +7,7 @@ use visit::Visit;
 use visit::findings::{CatchOutcome, Outcome, RateOutcome, Repeat, TankOutcome};
 use visit::record::{About, Setting, place_word};
 
-use super::{amount, finding, findings, number, quantity, ranged};
+use super::{finding, findings, number, quantity, ranged};
 use crate::command::{catch, load, rate, spacing, speed};
 
 /// The whole object.
@@ -180,7 +180,7 @@ fn tank(part: &TankOutcome, system: UnitSystem) -> Value {
             json!({
                 "name": product.name,
                 "amount": exact,
-                "measure": product.measure.as_ref().map(|measure| amount(&measure.amount.shown(product.system), product.system)),
+                "measure": product.measure.as_ref().map(|measure| load::amount(measure.amount, system)),
                 "measure_text": product.measure.as_ref().map(|measure| measure.text.as_str()),
             })
         })

@@ -3,10 +3,11 @@
 use calibration::catch::{TipState, TipSummary};
 use units::{Amount, Finding, Kind, UnitSystem, Verdict, Weight, percent_text};
 use visit::Visit;
-use visit::findings::{Outcome, Place, RoundOutcome};
+use visit::findings::{CatchOutcome, Outcome, Place, RoundOutcome};
 use visit::record::place_word;
 
 use super::Answer;
+use crate::command::load;
 
 /// Writes it.
 pub fn lines(answer: &mut Answer, visit: &Visit, outcome: &Outcome, system: UnitSystem) {
@@ -24,7 +25,8 @@ pub fn lines(answer: &mut Answer, visit: &Visit, outcome: &Outcome, system: Unit
     {
         answer.main("There is nothing in this visit yet.");
         answer
-            .plain("Fill in what was measured: the drive, the cups, the spacing. Each part tells by itself.");
+            .plain("Fill in what was measured: the drive, the cups, the spacing. Each part tells by itself. `evenswath visit new` \
+             writes a file with every field and a word about it.");
         return;
     }
     stops(answer, outcome, system);
@@ -65,23 +67,34 @@ fn puts_out(answer: &mut Answer, visit: &Visit, outcome: &Outcome, system: UnitS
         let against = outcome.target.as_ref().and_then(|target| target.against_intended);
         if let (Some(target), Some(against)) = (&visit.target, against) {
             let wanted = Amount::new(target.rate.value(), Kind::Rate).text(system);
-            let limit = 100.0 * target.within.unwrap_or(0.05);
-            let side = if against.percent < 0.0 { "under" } else { "over" };
-            let off = percent_text(against.percent.abs(), Some(limit)).replace('+', "");
+            let limit = units::tidy_digits(100.0 * target.within.unwrap_or(0.05));
+            let off = match percent_text(against.percent.abs(), Some(limit)).trim_start_matches('+') {
+                "0 %" => "just that".to_string(),
+                off if against.percent < 0.0 => format!("{off} under"),
+                off => format!("{off} over"),
+            };
             let word = match against.verdict {
                 Verdict::Within => "close enough",
                 Verdict::Outside => "too far off",
                 Verdict::CannotTell => "cannot tell yet whether that is close enough",
             };
-            answer
-                .plain(format!("  {wanted} is wanted; it is {off} {side}: {word} (the limit is {limit} %)"));
+            answer.plain(format!("  {wanted} is wanted; it is {off}: {word} (the limit is {limit} %)"));
         }
+    } else if let Some(none) = outcome.catch.as_ref().filter(|catch| nothing_comes(catch)) {
+        let caught = none.now().summary.tips.iter().filter(|tip| tip.state == TipState::Plugged).count();
+        answer
+            .main(format!("Nothing comes out of {}", if caught == 1 { "the tip" } else { "any tip caught" }));
     } else if let Some(speed) = &outcome.speed {
         answer.main(format!("It drives {}", Amount::ranged(&speed.speed.ranged(), Kind::Speed).text(system)));
         answer.plain("  what it puts out needs the cups too");
     } else if outcome.catch.is_some() {
         answer.main("The cups are caught; what it puts out needs a timed drive too.");
     }
+}
+
+/// Whether cups were held and not one caught anything.
+fn nothing_comes(catch: &CatchOutcome) -> bool {
+    catch.now().summary.tips.iter().all(|tip| tip.state != TipState::Runs)
 }
 
 fn full_tank(answer: &mut Answer, outcome: &Outcome, system: UnitSystem) {
@@ -94,17 +107,12 @@ fn full_tank(answer: &mut Answer, outcome: &Outcome, system: UnitSystem) {
         let exact = product.amount.value().shown(product.system).text(product.system);
         match &product.measure {
             Some(measure) => {
-                answer.plain(format!("  in it: {} {} (exactly {exact})", measure.text, product.name))
+                answer.plain(format!("  in it: {} of {}", load::measured(measure, &exact), product.name))
             }
             None => answer.plain(format!("  in it: {exact} of {}, too little to measure", product.name)),
         }
     }
     if let Some(loads) = &tank.loads {
-        let full = match loads.full_loads {
-            0 => String::new(),
-            1 => "1 full load".to_string(),
-            many => format!("{many} full loads"),
-        };
         let last = loads.last.as_ref().map(|load| {
             let products: Vec<String> = load
                 .products
@@ -116,11 +124,9 @@ fn full_tank(answer: &mut Answer, outcome: &Outcome, system: UnitSystem) {
                 .collect();
             let with =
                 if products.is_empty() { String::new() } else { format!(" with {}", products.join(", ")) };
-            format!("a last one of {}{with}", Amount::new(load.volume, Kind::Volume).text(system))
+            format!("{}{with}", Amount::new(load.volume, Kind::Volume).text(system))
         });
-        let parts: Vec<String> =
-            [Some(full).filter(|text| !text.is_empty()), last].into_iter().flatten().collect();
-        answer.plain(format!("  the job ahead: {}", parts.join(" and ")));
+        answer.plain(format!("  the job ahead: {}", load::in_words(loads, last)));
     }
 }
 

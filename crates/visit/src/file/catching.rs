@@ -7,11 +7,23 @@ use super::section::Part;
 use super::setting::setting;
 use crate::record::{CatchFacts, CatchTime, Cups, LimitChoice};
 
+/// The most rounds in a visit. Our own limit: at a minute a tip nobody goes along a boom more often in a day.
+const MOST_ROUNDS: usize = 50;
+
 /// Reads `[catch]` with its rounds.
 pub(super) fn catching(part: &Part<'_>) -> Option<CatchFacts> {
     let marks = part.value("cup_marks").and_then(|value| marks_of(part, "cup_marks", value));
     let unit = bare_unit(marks.as_ref());
-    let parts = part.parts("round");
+    let mut parts = part.parts("round");
+    if parts.len() > MOST_ROUNDS {
+        let message = format!("{} rounds are more than a day has", parts.len());
+        part.fault(
+            "round",
+            message,
+            &format!("at most {MOST_ROUNDS} rounds; a visit is one sprayer on one day"),
+        );
+        parts.truncate(MOST_ROUNDS);
+    }
     let rounds: Vec<_> = parts.iter().filter_map(|part| round(part, unit.as_ref())).collect();
     if parts.is_empty() {
         part.missing("round", "the readings, under a line [[catch.round]]");

@@ -32,6 +32,8 @@ impl FileErrors {
     /// the next, so that a file full of them is refused as fast as it is read.
     pub(super) fn new(mut found: Vec<(usize, FileError)>, text: &str) -> Self {
         found.sort_by_key(|(start, _)| *start);
+        // A field that two parts of the reader look at is wrong once.
+        found.dedup();
         let (mut line, mut column, mut counted) = (1, 1, 0);
         for (start, error) in &mut found {
             let start = letter_at(text, *start);

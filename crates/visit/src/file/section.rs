@@ -336,7 +336,7 @@ impl<'a> Part<'a> {
             DeValue::Boolean(_) => "true or false",
             DeValue::Datetime(_) => "a day or a time of day",
             DeValue::Array(_) => "a list",
-            DeValue::Table(_) => "a part with fields of its own",
+            DeValue::Table(_) => "a { } with fields of its own",
         };
         let message = format!("{wanted} is needed, but {found} stands here");
         self.push(value.span(), self.path_of(name), "file_wrong_kind", message, Some(hint.to_string()));

@@ -1,0 +1,126 @@
+//! What `--help` says, word for word, and that every example in it works.
+#![allow(clippy::expect_used, clippy::panic)] // a test fails by panicking
+
+mod common;
+
+use common::{command, finish, folder, root, run, shell_split};
+
+/// Every command with its subcommands.
+const COMMANDS: [&[&str]; 14] = [
+    &[],
+    &["course"],
+    &["speed"],
+    &["rate"],
+    &["flow"],
+    &["spacing"],
+    &["catch"],
+    &["load"],
+    &["visit"],
+    &["visit", "check"],
+    &["visit", "new"],
+    &["visit", "schema"],
+    &["completions"],
+    &["help"],
+];
+
+fn help(of: &[&str]) -> String {
+    let args = if of == ["help"] { vec!["help"] } else { [of, &["--help"]].concat() };
+    let ran = run(&args);
+    assert_eq!((ran.status, ran.err.as_str()), (0, ""), "{ran:?}");
+    ran.out
+}
+
+/// The examples of a help text: lines that begin with the program's name, lines broken with `\` put together, and
+/// the word about each (behind three blanks) left out.
+fn examples(help: &str) -> Vec<String> {
+    let whole = help.replace("\\\n", " ");
+    let lines = whole.lines().map(str::trim).filter(|line| line.starts_with("evenswath "));
+    lines
+        .map(|line| {
+            line.split("   ").enumerate().filter(|(at, part)| *at == 0 || part.trim().starts_with("--"))
+        })
+        .map(|parts| parts.map(|(_, part)| part).collect::<Vec<_>>().join(" "))
+        .collect()
+}
+
+#[test]
+fn help_is_as_it_was_agreed() {
+    for of in COMMANDS {
+        let name = if of.is_empty() { "evenswath".to_string() } else { of.join("_") };
+        insta::assert_snapshot!(format!("help_{name}"), help(of));
+    }
+}
+
+#[test]
+fn the_list_of_commands_is_whole() {
+    let listed = |help: &str| -> Vec<String> {
+        let list = help.split("Commands:\n").nth(1).and_then(|rest| rest.split("\n\n").next()).unwrap_or("");
+        list.lines().filter_map(|line| line.split_whitespace().next()).map(str::to_string).collect()
+    };
+    let mut all: Vec<String> = listed(&help(&[]));
+    all.extend(
+        listed(&help(&["visit"])).iter().filter(|name| *name != "help").map(|name| format!("visit {name}")),
+    );
+    let mut tested: Vec<String> = COMMANDS.iter().skip(1).map(|of| of.join(" ")).collect();
+    all.sort();
+    tested.sort();
+    assert_eq!(all, tested);
+}
+
+#[test]
+fn every_help_holds_an_example_and_no_line_breaks_on_a_narrow_page() {
+    for of in COMMANDS {
+        let help = help(of);
+        assert!(!examples(&help).is_empty(), "{of:?} has no example");
+        for line in help.lines() {
+            assert!(line.chars().count() <= 100, "{of:?}: \"{line}\"");
+        }
+    }
+}
+
+#[test]
+fn every_example_in_the_help_works() {
+    let place = folder("help");
+    std::fs::copy(root().join("demo/willow-bend.toml"), place.join("my-visit.toml")).expect("the demo visit");
+    std::fs::write(
+        place.join("readings.jsonl"),
+        "{\"time\": \"30 s\", \"step\": \"1 fl oz\", \"limit\": \"10 %\", \"readings\": [\"14 fl oz\", null]}\n",
+    )
+    .expect("a batch");
+    let mut ran_examples = 0;
+    for of in COMMANDS {
+        for example in examples(&help(of)) {
+            // What stands behind `>` is the shell's to do.
+            let typed = example.split(" > ").next().unwrap_or(&example);
+            let words = shell_split(typed);
+            let ran = finish(command().current_dir(&place).args(&words[1..]), b"");
+            assert_eq!((ran.status, ran.err.as_str()), (0, ""), "{example}: {ran:?}");
+            assert!(!ran.out.trim().is_empty(), "{example}");
+            ran_examples += 1;
+        }
+    }
+    assert!(ran_examples >= 25, "only {ran_examples} examples were found");
+}
+
+#[test]
+fn examples_say_what_comes_out() {
+    // Behind each of these examples stands what it gives.
+    for (example, told) in
+        [("course --width \"20 in\"", "204 ft"), ("course --width \"50 cm\" --units metric", "100 m")]
+    {
+        assert!(help(&["course"]).contains(told));
+        let ran = run(&shell_split(example).iter().map(String::as_str).collect::<Vec<_>>());
+        assert!(ran.out.starts_with(told), "{example}: {ran:?}");
+    }
+}
+
+#[test]
+fn a_shell_gets_its_completions() {
+    for shell in ["bash", "zsh", "fish", "powershell", "elvish"] {
+        let ran = run(&["completions", shell]);
+        assert_eq!((ran.status, ran.err.as_str()), (0, ""), "{ran:?}");
+        for name in ["course", "spacing", "visit", "--units"] {
+            assert!(ran.out.contains(name.trim_start_matches('-')), "{shell} lacks {name}");
+        }
+    }
+}
