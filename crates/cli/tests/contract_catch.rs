@@ -19,18 +19,24 @@ fn each_tip_stands_beside_the_mean_of_those_that_run() {
     let tips = test["tips"].as_array().expect("tips");
     let numbers: Vec<f64> = tips.iter().map(|tip| number(tip, "/number")).collect();
     assert_eq!(numbers, [1.0, 2.0, 3.0, 4.0, 5.0, 6.0]);
-    near(number(&tips[0], "/deviation_percent"), 100.0 * (14.0 / 15.25 - 1.0), 1e-12);
-    near(number(&tips[4], "/deviation_percent"), 100.0 * (14.5 / 15.25 - 1.0), 1e-12);
-    assert!(tips[3]["deviation_percent"].is_null(), "nothing is known of a tip that was not caught");
+    near(number(&tips[0], "/measured/deviation_percent"), 100.0 * (14.0 / 15.25 - 1.0), 1e-12);
+    near(number(&tips[4], "/measured/deviation_percent"), 100.0 * (14.5 / 15.25 - 1.0), 1e-12);
+    assert!(tips[3]["measured"].is_null(), "nothing was measured of a tip that was not caught");
     assert_eq!(test["plugged"], serde_json::json!([3]));
     assert_eq!(test["not_caught"], serde_json::json!([4]));
     let words: Vec<&str> = tips.iter().map(|tip| word(tip, "/verdict")).collect();
-    // 14 is 8.2 % under, but read to the ounce it may be 11 %; 17.5 is 14.8 % over, and 11 % at least.
-    assert_eq!(words, ["cannot_tell", "within", "outside", "cannot_tell", "within", "outside"]);
+    // 14 is 8.2 % under, but read to the ounce it may be 11 %. 17.5 is 14.8 % over by its own cup (11 % at least), but
+    // of four tips nobody knows which one is the odd one.
+    assert_eq!(words, ["cannot_tell", "within", "outside", "cannot_tell", "within", "cannot_tell"]);
     for tip in tips.iter().filter(|tip| tip["measured"].is_object()) {
         let (low, high) = (number(tip, "/measured/low"), number(tip, "/measured/high"));
-        let middle = number(tip, "/deviation_percent");
+        let middle = number(tip, "/measured/deviation_percent");
         assert!(low < middle && middle < high, "{tip}");
+        let likely = number(tip, "/deviation_percent");
+        assert!(number(tip, "/low") < likely && likely < number(tip, "/high"), "{tip}");
+        assert!(
+            (0.0..=1.0).contains(&number(tip, "/probability_within")) && tip["rests_on_boom"].is_boolean()
+        );
         assert!(matches!(word(tip, "/as_read"), "within" | "outside" | "cannot_tell"));
     }
     // CV: the standard deviation of 14, 15, 14.5, 17.5 is 1.5546, 10.19 % of 15.25.
@@ -87,9 +93,9 @@ fn with_a_rated_flow_each_tip_is_also_held_against_new() {
     // 0.30 gal/min at 40 psi gives 0.2598 at 30 psi, in half a minute 16.63 fl oz.
     let test = catch(&["--rated", "0.30 gal/min @ 40 psi", "--pressure", "30 psi", "16.5", "20"]);
     let new = 64.0 * 0.30 * 0.75_f64.sqrt();
-    near(number(&test, "/tips/0/against_new/deviation_percent"), 100.0 * (16.5 / new - 1.0), 1e-9);
+    near(number(&test, "/tips/0/against_new/measured/deviation_percent"), 100.0 * (16.5 / new - 1.0), 1e-9);
     assert_eq!(word(&test, "/tips/0/against_new/verdict"), "within");
-    near(number(&test, "/tips/1/against_new/deviation_percent"), 100.0 * (20.0 / new - 1.0), 1e-9);
+    near(number(&test, "/tips/1/against_new/measured/deviation_percent"), 100.0 * (20.0 / new - 1.0), 1e-9);
     assert_eq!(word(&test, "/tips/1/against_new/verdict"), "outside");
     assert!(catch(&["16.5", "20"])["tips"][0].get("against_new").is_none());
 }
@@ -158,11 +164,11 @@ fn what_belongs_to_one_test_is_not_passed_over_beside_a_batch() {
 }
 
 #[test]
-fn twenty_thousand_lines_are_answered_as_they_come() {
+fn two_thousand_lines_are_answered_as_they_come() {
     let line = "{\"time\": \"30 s\", \"step\": \"1 fl oz\", \"readings\": [14, 14.5]}\n";
-    let ran = run_with(&["catch", "--batch", "-"], line.repeat(20_000).as_bytes());
+    let ran = run_with(&["catch", "--batch", "-"], line.repeat(2_000).as_bytes());
     assert_eq!((ran.status, ran.err.as_str()), (0, ""));
-    assert_eq!(ran.out.lines().count(), 20_000);
+    assert_eq!(ran.out.lines().count(), 2_000);
     let first = ran.out.lines().next().expect("an answer");
     assert!(ran.out.lines().all(|line| line == first), "the same readings, the same answer");
 }

@@ -78,7 +78,7 @@ fn a_metric_user() {
     near(number(&answer, "/tank/products/0/amount/value"), 6.667, BY_HAND);
     assert_eq!(number(&answer, "/tank/job/full_loads"), 2.0);
     // Size 03 is 1.2 L/min at 3 bar (ISO 10625): these tips are like new.
-    near(1.0 + number(&answer, "/catch/tips/0/against_new/deviation_percent"), 1.0, 1e-6);
+    near(1.0 + number(&answer, "/catch/tips/0/against_new/measured/deviation_percent"), 1.0, 1e-6);
 }
 
 #[test]
@@ -107,10 +107,10 @@ fn a_new_tip_beside_the_old_ones() {
     let answer = check("new-tip");
     for (tip, expected, verdict) in [(1, 18.75, "outside"), (0, 3.125, "within")] {
         let at = |field: &str| format!("/catch/tips/{tip}/against_new/{field}");
-        near(number(&answer, &at("deviation_percent")), expected, 1e-9);
+        near(number(&answer, &at("measured/deviation_percent")), expected, 1e-9);
         assert_eq!(word(&answer, &at("verdict")), verdict);
     }
-    assert_eq!(number(&answer, "/catch/tips/5/against_new/deviation_percent"), 0.0);
+    assert_eq!(number(&answer, "/catch/tips/5/against_new/measured/deviation_percent"), 0.0);
 }
 
 #[test]

@@ -46,7 +46,18 @@ fn the_rate_is_flow_over_speed_and_width() {
     assert!((rate(&outcome) - 14.0127).abs() < 1e-3, "{}", rate(&outcome));
     let tank = outcome.tank.as_ref().expect("a tank");
     assert!((tank.full.area.value.as_acres() - 14.2728).abs() < 1e-3);
-    assert!(outcome.catch.as_ref().expect("caught").now().summary.tips.iter().all(|tip| tip.verdict == Some(Verdict::Within)));
+    assert!(
+        outcome
+            .catch
+            .as_ref()
+            .expect("caught")
+            .now()
+            .verdicts
+            .summary
+            .tips
+            .iter()
+            .all(|tip| tip.verdict == Some(Verdict::Within))
+    );
 }
 
 #[test]
@@ -60,7 +71,10 @@ fn catching_for_the_drive_reads_the_rate_off_the_cup() {
 fn drive_and_catch_at_different_settings_are_not_put_together_in_silence() {
     let text = SMALL_BOOM
         .replace("[catch]", "[drive.setting]\npressure = \"40 psi\"\nengine_speed = \"1700 rpm\"\n[catch]")
-        .replace("[[catch.round]]", "[catch.setting]\npressure = \"30 psi\"\nengine_speed = \"1500 rpm\"\n[[catch.round]]");
+        .replace(
+            "[[catch.round]]",
+            "[catch.setting]\npressure = \"30 psi\"\nengine_speed = \"1500 rpm\"\n[[catch.round]]",
+        );
     let outcome = outcome(&text);
     assert_eq!(codes(&outcome).iter().filter(|code| **code == "settings_differ").count(), 2);
     assert_eq!(said(&outcome, "rate_of_two_settings").weight, Weight::Doubt);
@@ -78,7 +92,11 @@ fn over_the_label_is_said_first_and_differently() {
     );
     let over = outcome(&text);
     assert_eq!(over.actions[0].finding.weight, Weight::Stop);
-    assert!(over.actions[0].why(UnitSystem::Us).starts_with("Stop:"), "{}", over.actions[0].why(UnitSystem::Us));
+    assert!(
+        over.actions[0].why(UnitSystem::Us).starts_with("Stop:"),
+        "{}",
+        over.actions[0].why(UnitSystem::Us)
+    );
     // More water than planned is not by itself over the label: mixed for what it puts out the product is right.
     let right = outcome(&text.replace("mixed_for = \"10 gal/ac\"\n", ""));
     assert!(right.actions.iter().all(|action| action.finding.weight != Weight::Stop));
@@ -87,7 +105,9 @@ fn over_the_label_is_said_first_and_differently() {
 #[test]
 fn a_heavier_carrier_lays_less() {
     // Univ. of Nebraska-Lincoln CropWatch, 2016: 28 % UAN, 10.65 lb/gal, factor 1.13; 14.0127 ÷ 1.13004 = 12.400.
-    let outcome = outcome(&format!("{SMALL_BOOM}\n[target]\nrate = \"12 gal/ac\"\ncarrier_density = \"10.65 lb/gal\"\n"));
+    let outcome = outcome(&format!(
+        "{SMALL_BOOM}\n[target]\nrate = \"12 gal/ac\"\ncarrier_density = \"10.65 lb/gal\"\n"
+    ));
     assert!((rate(&outcome) - 12.400).abs() < 2e-3, "{}", rate(&outcome));
     said(&outcome, "rate_of_carrier");
 }
@@ -100,7 +120,8 @@ fn rounds_never_mix() {
     assert!(said(&outcome, "tip_caught_again").text(UnitSystem::Us).contains("12 fl oz"));
     said(&outcome, "rate_before_repair");
     // A whole later round takes the first one's place.
-    let whole = SMALL_BOOM.to_string() + "\n[[catch.round]]\nafter = \"after cleaning\"\nreadings = [30, 30, 30, 30, 30, 30, 30, 30, 30, 30, 30, 30]\n";
+    let whole = SMALL_BOOM.to_string()
+        + "\n[[catch.round]]\nafter = \"after cleaning\"\nreadings = [30, 30, 30, 30, 30, 30, 30, 30, 30, 30, 30, 30]\n";
     assert!((rate(&self::outcome(&whole)) - 28.0254).abs() < 1e-3);
 }
 
@@ -117,7 +138,7 @@ fn one_tip_of_each_section_gives_a_rate_and_leaves_evenness_open() {
     let half = (ranged.high.as_gallons_per_acre() - ranged.low.as_gallons_per_acre()) / 2.0 / 14.0127;
     assert!(half > 0.03 && half < 0.10, "an honest range: ± {half}");
     assert!(said(&outcome, "tips_not_caught").text(UnitSystem::Us).contains("3 of 12"));
-    let open = outcome.catch.as_ref().expect("caught").now().summary.tips[0].verdict;
+    let open = outcome.catch.as_ref().expect("caught").now().verdicts.summary.tips[0].verdict;
     assert_eq!(open, None, "a tip without a cup has no verdict of its own");
 }
 
@@ -169,8 +190,11 @@ fn parts_stand_by_themselves() {
     let only = |text: &str| outcome(text);
     assert!(only("").actions.is_empty());
     assert!(only("[drive]\ncourse = \"200 ft\"\nruns = [\"45 s\", \"45 s\"]").speed.is_some());
-    let spacing = only("[sprayer]\ntips = 4\nspacing = \"20 in\"\n[spacing]\nmarks = [\"0 in\", \"20 in\", \"41.5 in\", \"60 in\"]");
+    let spacing = only(
+        "[sprayer]\ntips = 4\nspacing = \"20 in\"\n[spacing]\nmarks = [\"0 in\", \"20 in\", \"41.5 in\", \"60 in\"]",
+    );
     assert_eq!(spacing.spacing.expect("checked").moves.len(), 1);
-    let caught = only("[catch]\ntime = \"30 s\"\ncup_marks = \"1 fl oz\"\n[[catch.round]]\nreadings = [14, 14, 15]");
+    let caught =
+        only("[catch]\ntime = \"30 s\"\ncup_marks = \"1 fl oz\"\n[[catch.round]]\nreadings = [14, 14, 15]");
     assert!(caught.catch.is_some() && caught.rate.is_none());
 }

@@ -1,5 +1,6 @@
 //! Why a catch test cannot be worked out.
 
+use sprayer::FlowError;
 use units::{Amount, Arg, Args, Coded, Kind, Quantity, ReadingError, Time};
 
 /// What is wrong with the catches, and what would do.
@@ -24,6 +25,9 @@ pub enum CatchError {
     /// A reading that does not go with its marks.
     #[error(transparent)]
     Reading(#[from] ReadingError),
+    /// A new tip whose flow cannot be worked out.
+    #[error(transparent)]
+    NewTip(#[from] FlowError),
     /// A reading that this tip or cup cannot have given. Read again, or say that it is to be kept.
     #[error("tip {tip}: {reading} in {} s cannot be: {why}", .time.si())]
     Absurd {
@@ -55,6 +59,7 @@ impl Coded for CatchError {
             Self::NothingCaught => "catch_nothing",
             Self::TooMany { .. } => "catch_too_many_tips",
             Self::Reading(error) => error.code(),
+            Self::NewTip(error) => error.code(),
             Self::Absurd { .. } => "catch_absurd",
             Self::Share { .. } => "catch_share",
         }
@@ -66,6 +71,7 @@ impl Coded for CatchError {
             Self::NothingCaught => Args::new(),
             Self::TooMany { tips } => Args::new().with("tips", Arg::Text(tips.to_string())),
             Self::Reading(error) => error.args(),
+            Self::NewTip(error) => error.args(),
             Self::Absurd { tip, reading, time, why } => Args::new()
                 .with("tip", Arg::Count(*tip))
                 .with("reading", Arg::Text(reading.clone()))
@@ -83,6 +89,7 @@ impl Coded for CatchError {
             Self::NothingCaught => Some("write a reading for each tip, 0 for one that gives nothing".to_string()),
             Self::TooMany { .. } => Some("give the tips of one boom".to_string()),
             Self::Reading(error) => error.hint(),
+            Self::NewTip(error) => error.hint(),
             Self::Absurd { .. } => {
                 Some("look at the reading, its unit and the time; if it is right, say that doubtful readings are to be kept".to_string())
             }

@@ -3,9 +3,8 @@
 //! A *round* is one go along the boom: as found, after cleaning, with a new tip. Rounds never mix. Within a
 //! round, tips that are meant to differ stand in groups of their own and are never compared.
 //!
-//! What stands here is the plain test of the handbooks with the range that the readings alone give. The
-//! verdicts here rest on that range; the model that also lets the boom speak has its place beside
-//! [`measured`] and will answer the same questions.
+//! What stands here is the plain test of the handbooks with the range that the readings alone give, and what
+//! follows from verdicts: advice and telling. [`crate::verdict`] lets the boom speak too.
 
 mod absurd;
 mod advice;
@@ -20,6 +19,7 @@ mod round;
 mod summary;
 mod tell;
 mod total;
+mod workings;
 
 pub use absurd::{Doubtful, TIP_FLOW_CEILING};
 pub use advice::{Advice, Change, SET_SHARE, SetShare, advise};
@@ -32,5 +32,6 @@ pub use new_tip::{AgainstNew, NewTip, against_new};
 pub use profile::{LimitProfile, ProfileError, profiles};
 pub use round::{Catch, Cup, Round, RoundKind, TipCatches};
 pub use summary::{GroupSummary, Likely, PLUGGED_BELOW, RoundSummary, TipState, TipSummary, summarise};
-pub use tell::{tell, tell_next};
+pub use tell::tell;
 pub use total::{ReadingErrors, total_flow, total_flow_with};
+pub use workings::working;

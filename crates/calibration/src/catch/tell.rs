@@ -12,7 +12,7 @@ use crate::verdict::NextCatch;
 
 /// Returns what there is to tell about a round: what to do about tips first, then what is in order.
 #[must_use]
-pub fn tell_next(
+pub fn tell(
     round: &Round,
     summary: &RoundSummary,
     new: &[AgainstNew],
@@ -46,18 +46,6 @@ pub fn tell_next(
     findings.extend(in_order(summary, limit));
     findings.sort_by_key(|finding| finding.weight);
     findings
-}
-
-/// [`tell_next`] without a next cup.
-#[must_use]
-pub fn tell(
-    round: &Round,
-    summary: &RoundSummary,
-    new: &[AgainstNew],
-    advice: &Advice,
-    limit: &Limit,
-) -> Vec<Finding> {
-    tell_next(round, summary, new, advice, limit, &[])
 }
 
 /// A code, what is wrong, what to do.

@@ -13,6 +13,7 @@
 //! | `judge` | from there to verdicts |
 //! | `new` | each tip against a new one |
 //! | `next` | which cup to catch next, and when to stop |
+//! | `whole` | all of it for one round |
 
 mod boom;
 mod grid;
@@ -22,8 +23,10 @@ mod new;
 mod next;
 mod prior;
 mod tips;
+mod whole;
 
 pub use judge::{BoomJudgement, Judged, Model, TipJudgement, judge_round, settled};
 pub use new::{NewJudgement, judge_new};
 pub use next::{NextCatch, Settles, next_catches};
 pub use prior::Prior;
+pub use whole::{CatchVerdicts, judge_catches};

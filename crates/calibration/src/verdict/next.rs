@@ -82,7 +82,8 @@ pub fn next_catches(
             continue;
         };
         let now = loss(tip.probability_within, model);
-        if now < LEAST {
+        // A tip called outside is mended and caught again in any case.
+        if now < LEAST || tip.verdict == Verdict::Outside {
             continue;
         }
         let points = thinned(judged, tip.number);

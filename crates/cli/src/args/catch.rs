@@ -5,7 +5,7 @@ use std::path::PathBuf;
 use clap::Args;
 
 /// What belongs to one test; in a batch it stands in the test's own line.
-const OF_ONE_TEST: [&str; 13] = [
+const OF_ONE_TEST: [&str; 14] = [
     "readings",
     "time",
     "step",
@@ -19,6 +19,7 @@ const OF_ONE_TEST: [&str; 13] = [
     "handling",
     "risk",
     "density",
+    "order",
 ];
 
 /// `evenswath catch`
@@ -68,6 +69,9 @@ pub struct CatchArgs {
     /// Risk of a wrong verdict that is taken; 0.05 where left out
     #[arg(long, value_name = "RISK", value_parser = risk)]
     pub risk: Option<f64>,
+    /// Tips in the order they were caught, as 1,2,3,1 where tip 1 was caught again at the end; shows a drift
+    #[arg(long, value_name = "TIPS", value_delimiter = ',')]
+    pub order: Vec<u32>,
     /// Density of the liquid where cups were weighed; water where left out
     #[arg(long, value_name = "DENSITY")]
     pub density: Option<String>,

@@ -1,9 +1,7 @@
 //! `evenswath catch`: a catch test typed on the command line.
 
-use calibration::catch::{
-    AgainstNew, Change, Doubtful, GroupSummary, Limit, Round, RoundSummary, SET_SHARE, TipState, TipSummary,
-    advise, tell,
-};
+use calibration::catch::{Change, Doubtful, GroupSummary, Round, TipState, TipSummary};
+use calibration::verdict::{CatchVerdicts, NextCatch};
 use serde_json::{Value, json};
 use units::{Amount, Kind, UnitSystem, Verdict, percent_text};
 
@@ -16,8 +14,9 @@ use crate::out::{Answer, findings, number, percent};
 pub fn run(args: &CatchArgs, system: UnitSystem) -> Result<Answer, CliError> {
     let outcome = given(args).work_out().map_err(as_typed)?;
     let mut answer = Answer::of(object(&outcome, system));
-    answer.outside = outcome.summary.tips.iter().any(|tip| tip.verdict == Some(Verdict::Outside))
-        || outcome.new.iter().any(|tip| tip.verdict == Verdict::Outside);
+    let verdicts = &outcome.verdicts;
+    answer.outside = verdicts.summary.tips.iter().any(|tip| tip.verdict == Some(Verdict::Outside))
+        || verdicts.new.iter().any(|tip| tip.verdict == Verdict::Outside);
     lines(&mut answer, &outcome, system);
     Ok(answer)
 }
@@ -42,6 +41,7 @@ fn given(args: &CatchArgs) -> Given {
         shares: [args.cup_scale.clone(), args.watch.clone(), args.handling.clone()],
         risk: args.risk,
         density: args.density.clone(),
+        order: args.order.clone(),
         doubtful: doubtful(args),
     }
 }
@@ -66,25 +66,22 @@ fn as_typed(mut error: CliError) -> CliError {
 
 /// The JSON object of a catch test.
 pub fn object(outcome: &Outcome, system: UnitSystem) -> Value {
-    let mut object = round_object(&outcome.round, &outcome.limit, &outcome.summary, &outcome.new, system);
-    object["findings"] = findings(&outcome.findings, system);
-    object
+    round_object(&outcome.round, &outcome.verdicts, system)
 }
 
 /// The JSON object of one round; groups of tips meant to differ stand each by itself when there are several.
-pub fn round_object(
-    round: &Round,
-    limit: &Limit,
-    summary: &RoundSummary,
-    new: &[AgainstNew],
-    system: UnitSystem,
-) -> Value {
-    let advice = advise(summary, new, SET_SHARE);
+pub fn round_object(round: &Round, verdicts: &CatchVerdicts, system: UnitSystem) -> Value {
+    let CatchVerdicts { limit, summary, judged, advice, .. } = verdicts;
     let group = &summary.groups[0];
     let mut object = json!({
         "mean": mean(round, group).map(|mean| crate::out::amount(&mean, system)),
         "cv_percent": group.cv_percent.map(number),
-        "tips": summary.tips.iter().map(|tip| tip_object(tip, summary, new)).collect::<Vec<_>>(),
+        "tips": summary.tips.iter().map(|tip| tip_object(tip, verdicts)).collect::<Vec<_>>(),
+        "boom": {
+            "expected_wrong_calls": number(judged.boom.expected_wrong_calls),
+            "probability_all_within": number(judged.boom.probability_all_within),
+        },
+        "next": verdicts.next.iter().map(|next| next_object(next, round, system)).collect::<Vec<_>>(),
         "plugged": summary.groups.iter().flat_map(|group| group.plugged.clone()).collect::<Vec<_>>(),
         "not_caught": summary.groups.iter().flat_map(|group| group.uncaught.clone()).collect::<Vec<_>>(),
         "limit": {
@@ -92,9 +89,12 @@ pub fn round_object(
             "above_percent": percent(limit.above()),
             "source": limit.source(),
         },
-        "basis": "measured",
         "actions": advice.tips.iter().map(|(tip, change)| json!({ "tip": tip, "change": change_word(*change) })).collect::<Vec<_>>(),
+        "findings": findings(&verdicts.findings, system),
     });
+    if let Some(working) = &verdicts.working {
+        object["working"] = crate::out::working(working, system);
+    }
     if summary.groups.len() > 1 {
         let groups = summary.groups.iter().map(|group| {
             json!({
@@ -106,6 +106,37 @@ pub fn round_object(
         object["groups"] = Value::Array(groups.collect());
     }
     object
+}
+
+/// One go of cups worth catching next, with why in words.
+fn next_object(next: &NextCatch, round: &Round, system: UnitSystem) -> Value {
+    let step = Amount::new(next.step, Kind::Cup);
+    let millilitres = units::Unit::named("mL").filter(|_| next.finer);
+    let step = match millilitres
+        .or_else(|| round.unit.clone().filter(|unit| unit.dimension() == units::Dimension::Volume))
+    {
+        Some(unit) => step.shown_in(&unit),
+        None => step,
+    };
+    json!({
+        "tips": next.tips,
+        "time": crate::out::quantity(next.time, Kind::Time, system),
+        "step": crate::out::amount(&step, system),
+        "minutes": number(next.minutes),
+        "settles": number(next.settles),
+        "why": {
+            "code": if next.open > 0 { "settles_open_tips" } else { "makes_surer" },
+            "args": { "open": next.open, "minutes": number(next.minutes), "settles": number(next.settles) },
+            "text": match next.open {
+                0 => format!("makes {} surer in about {:.1} min", tips_word(next), next.minutes),
+                _ => format!("{} of {} open; the most this settles in about {:.1} min", next.open, tips_word(next), next.minutes),
+            },
+        },
+    })
+}
+
+fn tips_word(next: &NextCatch) -> String {
+    format!("{} {}", next.tips.len(), if next.tips.len() == 1 { "tip" } else { "tips" })
 }
 
 /// The mean catch of a group over the usual time, in the unit the cups were read in.
@@ -123,38 +154,50 @@ fn mean(round: &Round, group: &GroupSummary) -> Option<Amount> {
     })
 }
 
-fn tip_object(tip: &TipSummary, summary: &RoundSummary, new: &[AgainstNew]) -> Value {
+fn tip_object(tip: &TipSummary, verdicts: &CatchVerdicts) -> Value {
+    let CatchVerdicts { summary, judged, new, new_judged, .. } = verdicts;
     let mean = summary.groups.iter().find(|group| group.group == tip.group).and_then(|group| group.mean);
-    let deviation = match (tip.measured, tip.flow, mean) {
-        (Some(range), _, _) => Some(range.deviation),
-        (None, Some(flow), Some(mean)) => Some(flow.ratio_to(mean) - 1.0),
-        _ => None,
-    };
+    let likely = judged.tips.iter().find(|judged| judged.number == tip.number);
+    let as_is = tip.flow.zip(mean).map(|(flow, mean)| flow.ratio_to(mean) - 1.0);
+    let plugged = tip.state == TipState::Plugged;
     let mut object = json!({
         "number": tip.number,
-        "deviation_percent": deviation.map(percent),
+        "deviation_percent": likely.map(|likely| likely.deviation).or(as_is).map(percent),
+        "low": likely.map(|likely| percent(likely.low)),
+        "high": likely.map(|likely| percent(likely.high)),
+        "probability_within": likely.map(|likely| likely.probability_within).or(plugged.then_some(0.0)).map(number),
         "verdict": tip.verdict.unwrap_or(Verdict::CannotTell).word(),
-        "measured": tip.measured.map(|range| json!({ "low": percent(range.low), "high": percent(range.high) })),
+        "measured": tip.measured.map(|range| {
+            json!({ "deviation_percent": percent(range.deviation), "low": percent(range.low), "high": percent(range.high) })
+        }),
         "as_read": tip.as_read.map(Verdict::word),
+        "rests_on_boom": likely.is_some_and(|likely| likely.rests_on_boom),
         "state": state_word(tip.state),
     });
-    if let Some(against) = new.iter().find(|against| against.number == tip.number) {
+    let measured = new.iter().find(|against| against.number == tip.number);
+    if let Some(likely) = new_judged.iter().find(|against| against.number == tip.number) {
         object["against_new"] = json!({
-            "deviation_percent": percent(against.measured.deviation),
-            "verdict": against.verdict.word(),
-            "as_read": against.as_read.word(),
-            "measured": { "low": percent(against.measured.low), "high": percent(against.measured.high) },
+            "deviation_percent": percent(likely.deviation),
+            "low": percent(likely.low),
+            "high": percent(likely.high),
+            "probability_over": number(likely.probability_over),
+            "verdict": likely.verdict.word(),
+            "as_read": measured.map(|measured| measured.as_read.word()),
+            "measured": measured.map(|measured| json!({
+                "deviation_percent": percent(measured.measured.deviation),
+                "low": percent(measured.measured.low),
+                "high": percent(measured.measured.high),
+            })),
         });
     }
     object
 }
 
 fn lines(answer: &mut Answer, outcome: &Outcome, system: UnitSystem) {
-    let group = &outcome.summary.groups[0];
-    let limit = outcome.limit;
+    let CatchVerdicts { summary, limit, working, findings, .. } = &outcome.verdicts;
+    let group = &summary.groups[0];
     if let Some(mean) = mean(&outcome.round, group) {
-        let spread =
-            group.cv_percent.map_or(String::new(), |cv| format!(", spread (CV) {} %", units::sensible(cv)));
+        let spread = group.cv_percent.map_or(String::new(), |cv| format!(", spread (CV) {cv:.1} %"));
         answer.main(format!(
             "mean {} over {}{spread}",
             mean.text(system),
@@ -163,31 +206,29 @@ fn lines(answer: &mut Answer, outcome: &Outcome, system: UnitSystem) {
     } else {
         answer.main("no tip runs");
     }
-    answer.plain("  tip    off the mean    range of the reading    verdict");
-    for tip in &outcome.summary.tips {
+    answer.verbatim("  tip    off the mean        most likely    verdict");
+    for tip in &summary.tips {
         let word = match tip.state {
             TipState::Plugged => "plugged".to_string(),
             TipState::NotCaught => "not caught".to_string(),
             TipState::Runs => tip.verdict.map_or(String::new(), |verdict| verdict.word().replace('_', " ")),
         };
-        let text = match tip.measured {
-            Some(range) => format!(
-                "  {:>3}    {:>12}    {:>20}    {word}",
+        let text = match (tip.measured, tip.most_likely()) {
+            (Some(range), Some(likely)) => format!(
+                "  {:>3}    {:>12}    {:>15}    {word}",
                 tip.number,
                 percent_text(100.0 * range.deviation, Some(100.0 * limit.above())),
-                format!("{:+.1} to {:+.1} %", 100.0 * range.low, 100.0 * range.high).replace('-', "−"),
+                format!("{:+.0} to {:+.0} %", 100.0 * likely.low, 100.0 * likely.high).replace('-', "−"),
             ),
-            None => format!("  {:>3}    {:>12}    {:>20}    {word}", tip.number, "", ""),
+            _ => format!("  {:>3}    {:>12}    {:>15}    {word}", tip.number, "", ""),
         };
         match tip.verdict {
             Some(Verdict::Outside) => answer.act(text),
             _ => answer.verbatim(text),
         }
     }
-    let advice = advise(&outcome.summary, &outcome.new, SET_SHARE);
-    let told = tell(&outcome.round, &outcome.summary, &outcome.new, &advice, &limit);
-    answer.findings(&told, system);
-    answer.findings(&outcome.findings, system);
+    answer.findings(findings, system);
+    answer.working.extend(working.clone());
 }
 
 fn state_word(state: TipState) -> &'static str {

@@ -111,11 +111,12 @@ fn one(line: &[u8]) -> Result<Given, CliError> {
             Some(other) => return Err(wrong("risk", other, "a number is needed, as 0.05")),
         },
         density: text(&object, "density")?,
+        order: order(&object)?,
         ..Given::default()
     })
 }
 
-/// The fields of a line. `order` is kept for the model that looks at drift; it changes nothing yet.
+/// The fields of a line.
 pub const KNOWN: &[&str] = &[
     "time",
     "step",
@@ -176,6 +177,23 @@ fn text(object: &Map<String, Value>, name: &str) -> Result<Option<String>, CliEr
         None | Some(Value::Null) => Ok(None),
         Some(Value::String(text)) => Ok(Some(text.clone())),
         Some(other) => Err(wrong(name, other, "write it in quotes with its unit")),
+    }
+}
+
+/// The order of the cups: tip numbers from 1.
+fn order(object: &Map<String, Value>) -> Result<Vec<u32>, CliError> {
+    let would_do = "write the tips in the order they were caught, as [1, 2, 3, 1]";
+    match object.get("order") {
+        None | Some(Value::Null) => Ok(Vec::new()),
+        Some(Value::Array(numbers)) => numbers
+            .iter()
+            .map(|number| {
+                let tip =
+                    number.as_u64().and_then(|number| u32::try_from(number).ok()).filter(|tip| *tip > 0);
+                tip.ok_or_else(|| wrong("order", number, would_do))
+            })
+            .collect(),
+        Some(other) => Err(wrong("order", other, would_do)),
     }
 }
 

@@ -1,11 +1,11 @@
 //! One catch test, whether it was typed or came as a line of a batch: what was given, and its answer.
 
 use calibration::catch::{
-    AgainstNew, Catch, Cup, Doubtful, Limit, LimitProfile, NewTip, Risk, Round, RoundKind, RoundSummary,
-    TipCatches, Uncertainties, against_new, summarise,
+    Catch, Cup, Doubtful, Limit, LimitProfile, NewTip, Risk, Round, RoundKind, TipCatches, Uncertainties,
 };
+use calibration::verdict::{CatchVerdicts, Model, Settles, judge_catches};
 use sprayer::{GroupId, RatedFlow};
-use units::{Caught, Coded, Density, Dimension, Finding, Marks, Pressure, Quantity, Time, Unit, Volume};
+use units::{Caught, Coded, Density, Dimension, Marks, Pressure, Quantity, Time, Unit, Volume};
 
 use super::input::known;
 use crate::error::CliError;
@@ -35,6 +35,8 @@ pub struct Given {
     pub risk: Option<f64>,
     /// The liquid's density.
     pub density: Option<String>,
+    /// The order in which tips were caught, by number, where it is known.
+    pub order: Vec<u32>,
     /// What to do with readings that cannot be.
     pub doubtful: Doubtful,
 }
@@ -55,14 +57,8 @@ pub struct GivenReading {
 pub struct Outcome {
     /// The round.
     pub round: Round,
-    /// The limit each tip is held to.
-    pub limit: Limit,
-    /// What the round says.
-    pub summary: RoundSummary,
-    /// Each tip against new, where that was asked for.
-    pub new: Vec<AgainstNew>,
-    /// What is doubtful about the readings.
-    pub findings: Vec<Finding>,
+    /// Everything there is to say about it.
+    pub verdicts: CatchVerdicts,
 }
 
 impl Given {
@@ -106,17 +102,47 @@ impl Given {
                 "look at the reading, its unit and the time; if it is right, add --keep-doubtful",
             )
         })?;
-        let summary = known("readings", summarise(&round, &limit, &doubts, risk))?;
         let usual_new = known("limit", LimitProfile::named("new-10"))?.limit(nominal);
         let new_limit = match profile {
             Choice::Named(profile) => profile.over_new(nominal).unwrap_or(usual_new),
             Choice::Own(_) => usual_new,
         };
-        let new = match &at_pressure {
-            Some(new) => known("pressure", against_new(&round, new, &new_limit, &doubts, risk))?,
-            None => Vec::new(),
-        };
-        Ok(Outcome { round, limit, summary, new, findings })
+        self.check_order(&round)?;
+        let model = Model { doubts, risk, order: self.order.clone(), ..Model::default() };
+        let ways = Settles { cup_holds: cup.holds, ..Settles::default() };
+        let new = at_pressure.as_ref().map(|new| (new, &new_limit));
+        let mut verdicts = known("readings", judge_catches(&round, &limit, new, &model, &ways))?;
+        verdicts.findings.extend(findings);
+        Ok(Outcome { round, verdicts })
+    }
+
+    /// The order must name tips that were caught, each as often as it was.
+    fn check_order(&self, round: &Round) -> Result<(), CliError> {
+        if self.order.is_empty() {
+            return Ok(());
+        }
+        for tip in &round.tips {
+            let named = self.order.iter().filter(|number| **number == tip.number).count();
+            if named != tip.catches.len() {
+                return Err(CliError::usage(
+                    "order_count",
+                    format!(
+                        "order: tip {} is named {named} times, but was caught {} times",
+                        tip.number,
+                        tip.catches.len()
+                    ),
+                    "name each tip once for each of its readings, in the order they were caught, as 1,2,3,1",
+                ));
+            }
+        }
+        match self.order.iter().find(|number| !round.tips.iter().any(|tip| tip.number == **number)) {
+            Some(number) => Err(CliError::usage(
+                "order_no_such_tip",
+                format!("order: there is no tip {number}; there are {}", round.tips.len()),
+                "tips are numbered from the left from 1",
+            )),
+            None => Ok(()),
+        }
     }
 
     fn doubts(&self) -> Result<Uncertainties, CliError> {

@@ -8,9 +8,9 @@ pub fn number(value: f64) -> Value {
     serde_json::Number::from_f64(tidy_digits(value)).map_or(Value::Null, Value::Number)
 }
 
-/// A share as a bare percentage.
+/// A share as a bare percentage; what is left of nothing after arithmetic is nothing.
 pub fn percent(share: f64) -> Value {
-    number(share * 100.0)
+    number(if share.abs() < 1e-12 { 0.0 } else { share * 100.0 })
 }
 
 /// A quantity: value and unit.

@@ -112,10 +112,8 @@ fn catch_object(part: &CatchOutcome, system: UnitSystem) -> Value {
         .rounds
         .iter()
         .map(|round| {
-            let mut object =
-                catch::round_object(&round.round, &round.limit, &round.summary, &round.new, system);
+            let mut object = catch::round_object(&round.round, &round.verdicts, system);
             object["after"] = Value::from(round.round.kind.word());
-            object["findings"] = findings(&round.findings, system);
             object
         })
         .collect();

@@ -81,7 +81,8 @@ fn puts_out(answer: &mut Answer, visit: &Visit, outcome: &Outcome, system: UnitS
             answer.plain(format!("  {wanted} is wanted; it is {off}: {word} (the limit is {limit} %)"));
         }
     } else if let Some(none) = outcome.catch.as_ref().filter(|catch| nothing_comes(catch)) {
-        let caught = none.now().summary.tips.iter().filter(|tip| tip.state == TipState::Plugged).count();
+        let caught =
+            none.now().verdicts.summary.tips.iter().filter(|tip| tip.state == TipState::Plugged).count();
         answer
             .main(format!("Nothing comes out of {}", if caught == 1 { "the tip" } else { "any tip caught" }));
     } else if let Some(speed) = &outcome.speed {
@@ -94,7 +95,7 @@ fn puts_out(answer: &mut Answer, visit: &Visit, outcome: &Outcome, system: UnitS
 
 /// Whether cups were held and not one caught anything.
 fn nothing_comes(catch: &CatchOutcome) -> bool {
-    catch.now().summary.tips.iter().all(|tip| tip.state != TipState::Runs)
+    catch.now().verdicts.summary.tips.iter().all(|tip| tip.state != TipState::Runs)
 }
 
 fn full_tank(answer: &mut Answer, outcome: &Outcome, system: UnitSystem) {
@@ -162,10 +163,11 @@ fn cups(answer: &mut Answer, outcome: &Outcome, system: UnitSystem) {
     let time = Amount::new(now.round.time, Kind::Time).text(system);
     let unit = now.round.unit.as_ref().map_or("", units::Unit::text);
     answer.head(format!("The cups, {}, {time}, {unit}, from the left as you sit", now.round.kind.word()));
-    for line in now.summary.tips.chunks(CUPS_IN_A_LINE) {
+    for line in now.verdicts.summary.tips.chunks(CUPS_IN_A_LINE) {
         cup_lines(answer, now, line);
     }
     if now
+        .verdicts
         .summary
         .tips
         .iter()

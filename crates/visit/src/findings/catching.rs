@@ -1,14 +1,9 @@
 //! The catch test, round by round; rounds never mix.
 
-use calibration::catch::{
-    Advice, AgainstNew, Catch, Cup, Limit, LimitProfile, NewTip, Round, RoundSummary, SET_SHARE, TipCatches,
-    Uncertainties, advise, against_new, summarise, tell_next,
-};
+use calibration::catch::{Catch, Cup, Limit, LimitProfile, NewTip, Round, TipCatches, Uncertainties};
 use calibration::doubt::of_marks;
 use calibration::drive::DriveSpeed;
-use calibration::verdict::{
-    Judged, Model, NewJudgement, NextCatch, Settles, judge_new, judge_round, next_catches, settled,
-};
+use calibration::verdict::{CatchVerdicts, Model, Settles, judge_catches};
 use sprayer::{GroupId, RatedFlow, Scale};
 use units::{AsWritten, Coded, Finding, Flow, Pressure, Time, Verdict, Weight};
 
@@ -33,22 +28,8 @@ pub struct CatchOutcome {
 pub struct RoundOutcome {
     /// The round.
     pub round: Round,
-    /// How far a tip may be off the mean.
-    pub limit: Limit,
-    /// What the round says, each tip judged by its cups and the boom together.
-    pub summary: RoundSummary,
-    /// How likely each tip is within the limit.
-    pub judged: Judged,
-    /// Each tip against new, by its cups and the boom together.
-    pub new_judged: Vec<NewJudgement>,
-    /// The cups worth catching next; none when that would cost more than it settles.
-    pub next: Vec<NextCatch>,
-    /// Each tip against new, where a new tip's flow is known.
-    pub new: Vec<AgainstNew>,
-    /// What to do about tips.
-    pub advice: Advice,
-    /// What is worth telling.
-    pub findings: Vec<Finding>,
+    /// Everything there is to say about it.
+    pub verdicts: CatchVerdicts,
 }
 
 impl CatchOutcome {
@@ -60,13 +41,13 @@ impl CatchOutcome {
 
     /// What is worth telling of the round that counts now, and of later rounds in which single tips were caught.
     pub fn findings(&self) -> impl Iterator<Item = &Finding> {
-        self.rounds[self.current..].iter().flat_map(|round| &round.findings)
+        self.rounds[self.current..].iter().flat_map(|round| &round.verdicts.findings)
     }
 
     /// Whether a tip of the round that counts now is outside.
     #[must_use]
     pub fn is_outside(&self) -> bool {
-        self.now().summary.tips.iter().any(|tip| tip.verdict == Some(Verdict::Outside))
+        self.now().verdicts.summary.tips.iter().any(|tip| tip.verdict == Some(Verdict::Outside))
     }
 }
 
@@ -89,9 +70,12 @@ pub(super) fn catching(
     for later in &mut rounds[current + 1..] {
         // A few tips caught again say nothing about a mean; they are told beside their earlier readings.
         later
+            .verdicts
             .findings
             .retain(|finding| matches!(finding.weight, Weight::Doubt) && finding.code() != "tips_not_caught");
-        later.findings.extend(again::caught_again(&later.round, &later.summary, &now.round, &now.summary));
+        let told =
+            again::caught_again(&later.round, &later.verdicts.summary, &now.round, &now.verdicts.summary);
+        later.verdicts.findings.extend(told);
     }
     Ok(Some(CatchOutcome { rounds, current, doubts: test.doubts }))
 }
@@ -140,39 +124,12 @@ impl Test<'_> {
         let doubtful = absurd.map_err(CheckError::of("catch"))?;
         let (limit, new_limit) = self.limits(rated.map(|rated| rated.flow()))?;
         let model = Model { doubts: self.doubts, ..Model::default() };
-        let plain = summarise(&round, &limit, &self.doubts, model.risk).map_err(CheckError::of("catch"))?;
-        let judged = judge_round(&round, &plain, &limit, &model);
-        let (new, new_judged) = match &new {
-            Some(new) => self.against(&round, new, &new_limit, &judged, &model)?,
-            None => (Vec::new(), Vec::new()),
-        };
         let ways = Settles { cup_holds: cup.holds, ..Settles::default() };
-        let next = next_catches(&round, &plain, &judged, &limit, &model, &ways);
-        let summary = settled(&plain, &judged);
-        let advice = advise(&summary, &new, SET_SHARE);
-        let mut findings = tell_next(&round, &summary, &new, &advice, &limit, &next);
-        findings.extend(doubtful);
-        Ok(RoundOutcome { round, limit, summary, judged, new_judged, next, new, advice, findings })
-    }
-
-    /// Each tip against new: what was measured, with the verdict that the boom settles.
-    fn against(
-        &self,
-        round: &Round,
-        new: &NewTip,
-        limit: &Limit,
-        judged: &Judged,
-        model: &Model,
-    ) -> Result<(Vec<AgainstNew>, Vec<NewJudgement>), CheckError> {
-        let error = CheckError::of("setting.pressure");
-        let mut measured = against_new(round, new, limit, &self.doubts, model.risk).map_err(&error)?;
-        let likely = judge_new(judged, new, limit, model).map_err(&error)?;
-        for tip in &mut measured {
-            if let Some(likely) = likely.iter().find(|likely| likely.number == tip.number) {
-                tip.verdict = likely.verdict;
-            }
-        }
-        Ok((measured, likely))
+        let new = new.as_ref().map(|new| (new, &new_limit));
+        let mut verdicts =
+            judge_catches(&round, &limit, new, &model, &ways).map_err(CheckError::of("catch"))?;
+        verdicts.findings.extend(doubtful);
+        Ok(RoundOutcome { round, verdicts })
     }
 
     fn time(&self, time: &CatchTime) -> Result<Time, CheckError> {

@@ -41,6 +41,7 @@ pub(super) fn cost(
 fn deviations(catch: &CatchOutcome) -> Vec<f64> {
     let flows: Vec<f64> = catch
         .now()
+        .verdicts
         .summary
         .tips
         .iter()

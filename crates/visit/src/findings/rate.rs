@@ -55,7 +55,7 @@ pub(super) fn rate(
 ) -> Result<Option<RateOutcome>, CheckError> {
     let mut rates = Vec::new();
     if let (Some(machine), Some(speed), Some(catch)) = (&visit.machine, speed, catch)
-        && let Some(flow) = total_flow(&catch.now().round, &catch.now().summary, &catch.doubts)
+        && let Some(flow) = total_flow(&catch.now().round, &catch.now().verdicts.summary, &catch.doubts)
     {
         rates.extend(from_catch(machine, flow, &speed.speed).map_err(CheckError::of("sprayer"))?);
     }
@@ -80,7 +80,8 @@ pub(super) fn rate(
     if rates.is_empty() {
         return Ok(None);
     }
-    let treated = visit.machine.as_ref().and_then(treated_share).filter(|_| catch.is_some() && rates.len() > 1);
+    let treated =
+        visit.machine.as_ref().and_then(treated_share).filter(|_| catch.is_some() && rates.len() > 1);
     let mut findings: Vec<Finding> = disagreement(&rates, treated).into_iter().collect();
     findings.extend(treated.map(|share| bands(&rates, share)));
     if setting.is_some_and(Repeat::differ) {
@@ -183,7 +184,9 @@ fn disagreement(rates: &[Rate], treated: Option<f64>) -> Option<Finding> {
     )
     .with("catch", Arg::Amount(Amount::ranged(&caught.rate, Kind::Rate)))
     .with("refill", Arg::Amount(Amount::ranged(&refill.rate, Kind::Rate)))
-    .to_do("Look at the speed, the swath and the gallons filled up; one of them is wrong. Drive and fill again.");
+    .to_do(
+        "Look at the speed, the swath and the gallons filled up; one of them is wrong. Drive and fill again.",
+    );
     Some(finding)
 }
 
