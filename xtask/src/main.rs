@@ -7,6 +7,7 @@
     reason = "a command-line tool: results go to standard output, what it is doing to standard error"
 )]
 
+mod accuracy;
 mod bench;
 mod bless;
 mod check;
@@ -58,6 +59,11 @@ const COMMANDS: &[Command] = &[
         name: "bench",
         does: "the benches, beside the Python reference where there is one",
         action: bench::run,
+    },
+    Command {
+        name: "accuracy",
+        does: "how often verdicts are right, on simulated sprayers (--write keeps the tables)",
+        action: accuracy::run,
     },
     Command {
         name: "vectors",

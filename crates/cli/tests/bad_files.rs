@@ -83,7 +83,7 @@ fn files_too_large_or_full_of_mistakes_are_refused_in_a_screenful() {
     );
     refused("deep", format!("a = {}", "[".repeat(100_000)).as_bytes(), &["TOML"]);
     refused("dotted", format!("{}a = 1", "a.".repeat(100_000)).as_bytes(), &["TOML"]);
-    let rounds = "[[catch.round]]\nreadings = [14]\n".repeat(2_000);
+    let rounds = "[[catch.round]]\nreadings = [14]\n".repeat(20_000);
     let ran =
         check("rounds", format!("[catch]\ntime = \"30 s\"\ncup_marks = \"1 fl oz\"\n{rounds}").as_bytes());
     assert!(ran.status == 2 && ran.err.contains("line 4") && ran.err.contains("20000 rounds"), "{ran:?}");
