@@ -162,13 +162,13 @@ fn a_course_that_cannot_be_driven_says_which_one_can() {
 
 #[test]
 fn a_width_that_cannot_be_is_refused() {
-    for inches in [0.0, -20.0, f64::NAN, f64::INFINITY, 1e9] {
+    for inches in [0.0, -20.0, f64::NAN, f64::INFINITY, 1e9, 1e-4, 0.99, 2400.1] {
         let error = Course::new(CourseKind::OneTip, Length::inches(inches)).expect_err("refused");
         assert_eq!(error.code(), "course_width");
         assert!(error.hint().is_some());
     }
     let error = Course::new(CourseKind::OneTip, Length::ZERO).expect_err("refused");
-    assert_eq!(error.to_string(), "the width must be more than nothing and at most 200 ft, got 0 in");
+    assert_eq!(error.to_string(), "the width must be 1 in to 200 ft, got 0 in");
 }
 
 const KINDS: [CourseKind; 5] =

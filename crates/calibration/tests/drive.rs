@@ -165,7 +165,7 @@ fn a_course_too_short_says_what_to_do_instead() {
     assert!((short.length().expect("a length").as_feet() - 408.0).abs() < 1e-9);
     assert_eq!(
         short.finding().text(UnitSystem::Us),
-        "204 ft are over in 11.6 s: timed by hand, one run may be 4.78 % off."
+        "204 ft are over in 11.6 s: timed by hand, one run may be 4.8 % off."
     );
     assert_eq!(
         short.finding().action(UnitSystem::Us).as_deref(),
@@ -184,6 +184,29 @@ fn a_course_too_short_says_what_to_do_instead() {
     let gate = Timing { start: Time::seconds(0.01), stop: Time::seconds(0.01), ..timing };
     assert!(of(204.0, 12.0, &gate).is_none());
     assert_eq!(of(1.0, 12.0, &timing).expect("too short").courses, None);
+}
+
+#[test]
+fn a_hand_less_sure_than_the_run_is_long_gives_no_speed() {
+    let drive = |each_end: f64| {
+        let hand = Time::seconds(each_end);
+        let timing = Timing { start: hand, stop: hand, ..Timing::default() };
+        drive_speed(&Drive { timing, ..Drive::new(Length::feet(204.0), &[Time::seconds(28.0)]) })
+    };
+    // √2 × 20 s × 1.96 = 55.4 s either way on 28 s.
+    let error = drive(20.0).expect_err("refused");
+    assert_eq!(error.code(), "drive_timer");
+    assert_eq!(error.to_string(), "a time may be 55.4 s off either way, but the runs take only 28 s");
+    assert!(error.hint().expect("a hint").contains("0.2 s"));
+    // 4 s at each end are 11.1 s, 40 % of 28 s: usable, but it says next to nothing.
+    let large = drive(4.0).expect("usable");
+    assert!(said(&large)[0].contains("this says next to nothing"), "{:?}", said(&large));
+    assert!(codes(&large).contains(&"speed_doubt_large"));
+    assert!(!codes(&drive(0.2).expect("usable")).contains(&"speed_doubt_large"));
+    // Runs that differ so much that their scatter reaches below nothing have a range that begins there.
+    let scattered = driven(204.0, &[10.0, 100.0]).speed.ranged();
+    assert_eq!(scattered.low, Speed::ZERO);
+    assert!(scattered.high > scattered.value);
 }
 
 #[test]
@@ -228,9 +251,12 @@ fn slope_or_wind_shows_between_directions() {
     // But one that stands apart from its own direction is.
     let slip = drive_speed(&both_ways(204.0, &[45.0, 45.3], &[45.2, 55.0])).expect("usable");
     assert_eq!(slip.outlier.map(|outlier| outlier.run), Some(4));
-    // One run each way may be slope or driver: drive again.
+    // One run each way: the directions explain the difference, and nothing else is said of it.
     let pair = drive_speed(&both_ways(204.0, &[45.0], &[49.0])).expect("usable");
-    assert_eq!(codes(&pair), ["drive_runs_disagree", "drive_directions_differ"]);
+    assert_eq!(codes(&pair), ["drive_directions_differ"]);
+    // What the directions do not explain is still to be driven again: two runs there that differ by 8.5 %.
+    let unsteady = drive_speed(&both_ways(204.0, &[45.0, 49.0], &[60.0, 60.2])).expect("usable");
+    assert_eq!(codes(&unsteady), ["drive_runs_disagree", "drive_directions_differ"]);
     // Half a second on 45 s is not clear.
     let level = drive_speed(&both_ways(204.0, &[45.0], &[45.5])).expect("usable");
     assert!(codes(&level).is_empty());

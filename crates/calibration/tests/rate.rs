@@ -7,10 +7,9 @@ use calibration::drive::{Drive, drive_speed};
 use calibration::rate::{
     Band, Boomless, BroadcastWidth, CatchOverCourse, Collected, Directed, DistanceRefill, EffectiveSwath,
     FlowSpeedWidth, FromRow, HandPlot, HandWalking, KnownArea, Method, Overlap, Rate, RateError, WholeTank,
-    WidthKind, area_covered_by, check_swath, per_small_area, rate_at_new_speed, swath_of_boom,
+    WidthKind, area_covered_by, check_swath, per_small_area, swath_of_boom,
 };
 use proptest::prelude::*;
-use sprayer::PressureControl;
 use units::{
     Area, Coded, Finding, Flow, Length, NORMAL_95, Ranged, Speed, Time, UnitSystem, Volume, VolumePerArea,
 };
@@ -217,6 +216,51 @@ fn widths_that_look_mixed_up_are_doubted() {
 }
 
 #[test]
+fn widths_that_nothing_sprays_are_refused_or_doubted() {
+    let as_given =
+        |inches: f64| usual(BroadcastWidth::AsGiven(Known::tip_spacing(Length::inches(inches)))).rate();
+    for (inches, text) in [
+        (1e-6, "the width must be 1/4 in to 500 ft, got 0.000001 in"),
+        (0.24, "the width must be 1/4 in to 500 ft, got 0.24 in"),
+        (12_000.0, "the width must be 1/4 in to 500 ft, got 1000 ft"),
+    ] {
+        let error = as_given(inches).expect_err("refused");
+        assert_eq!((error.code(), error.to_string().as_str()), ("rate_width", text));
+        assert!(error.hint().expect("a hint").contains("20 in"));
+    }
+    let said = |inches| codes(&as_given(inches).expect("usable").findings);
+    assert!(said(1.0).contains(&"rate_width_doubtful"));
+    assert!(said(300.0 * 12.0).contains(&"rate_width_doubtful"));
+    assert!(said(20.0).is_empty());
+}
+
+#[test]
+fn a_rate_too_doubtful_to_use_says_so() {
+    let with = |percent: f64| {
+        let speed = Known::either_way(
+            Speed::miles_per_hour(5.0),
+            Speed::miles_per_hour(5.0 * percent / 100.0),
+            DoubtOf::Given,
+        );
+        FlowSpeedWidth { speed, ..usual(spacing(20.0)) }.rate().expect("usable")
+    };
+    assert!(!codes(&with(25.0).findings).contains(&"rate_doubt_large"));
+    let large = with(90.0);
+    let told = large.findings.iter().find(|one| one.code() == "rate_doubt_large").expect("told");
+    let text = told.text(UnitSystem::Us);
+    assert!(text.starts_with("The rate may be 90 % off either way"), "{text}");
+    assert!(text.ends_with("this says next to nothing."), "{text}");
+    assert!(told.action(UnitSystem::Us).is_some());
+    // Twice such a doubt would reach below nothing; the range begins there.
+    let flow =
+        Known::either_way(Flow::gallons_per_minute(0.3), Flow::gallons_per_minute(0.3), DoubtOf::Given);
+    let speed =
+        Known::either_way(Speed::miles_per_hour(5.0), Speed::miles_per_hour(5.0), DoubtOf::SpeedAsGiven);
+    let rate = FlowSpeedWidth { flow, speed, width: spacing(20.0) }.rate().expect("usable").rate;
+    assert_eq!(rate.low, VolumePerArea::ZERO);
+}
+
+#[test]
 fn every_width_says_why() {
     let rates: [Rate; 3] = [
         usual(spacing(20.0)).rate().expect("usable"),
@@ -280,9 +324,6 @@ fn what_is_no_rate_is_refused() {
     let nothing = Ranged::exact(VolumePerArea::ZERO);
     refused(per_small_area(&nothing), "the rate must be more than nothing");
     refused(area_covered_by(Volume::gallons(1.0), &nothing), "the rate must be more than nothing");
-    let rate = Ranged::exact(VolumePerArea::gallons_per_acre(20.0));
-    let to = rate_at_new_speed(&rate, Speed::miles_per_hour(4.0), Speed::ZERO, PressureControl::Constant);
-    refused(to, "the speed must be more than nothing");
 }
 
 #[test]
@@ -297,22 +338,6 @@ fn what_a_gallon_covers_has_its_range_too() {
     assert!(
         area_covered_by(Volume::gallons(1.0), &may_be_nothing).expect("usable").high.as_acres().is_infinite()
     );
-}
-
-#[test]
-fn another_speed_says_what_holds_the_rate() {
-    let rate = usual(spacing(20.0)).rate().expect("usable").rate;
-    let to = |control| {
-        let (now, then) = (Speed::miles_per_hour(4.0), Speed::miles_per_hour(8.0));
-        rate_at_new_speed(&rate, now, then, control).expect("usable")
-    };
-    assert!(to(PressureControl::Constant).findings.is_empty());
-    assert_eq!(codes(&to(PressureControl::GroundDriven).findings), ["rate_held_by_pump"]);
-    assert_eq!(codes(&to(PressureControl::RateController).findings), ["rate_held_by_controller"]);
-    // The range goes with the rate.
-    let halved = to(PressureControl::Constant).rate;
-    assert!((halved.low.ratio_to(rate.low) - 0.5).abs() < 1e-12);
-    assert!((halved.relative_standard() - rate.relative_standard()).abs() < 1e-12);
 }
 
 proptest! {
@@ -391,18 +416,6 @@ proptest! {
         // L/ha = 600 × L/min ÷ (km/h × m), the customary metric formula.
         let metric = 600.0 * litres / (kmh * centimetres / 100.0);
         prop_assert!((us.as_litres_per_hectare() / metric - 1.0).abs() < 1e-12);
-    }
-
-    #[test]
-    fn there_and_back_between_speeds_is_the_same_rate(
-        gallons in 1.0_f64..100.0, from in 1.0_f64..20.0, to in 1.0_f64..20.0,
-    ) {
-        let rate = Ranged::from_relative(VolumePerArea::gallons_per_acre(gallons), 0.02);
-        let (from, to) = (Speed::miles_per_hour(from), Speed::miles_per_hour(to));
-        let there = rate_at_new_speed(&rate, from, to, PressureControl::Constant).expect("usable").rate;
-        let back = rate_at_new_speed(&there, to, from, PressureControl::Constant).expect("usable").rate;
-        prop_assert!((back.value.ratio_to(rate.value) - 1.0).abs() < 1e-12);
-        prop_assert!((there.value < rate.value) == (to > from));
     }
 
     #[test]

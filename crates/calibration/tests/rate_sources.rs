@@ -6,9 +6,8 @@ use calibration::doubt::Known;
 use calibration::rate::{
     Band, BroadcastWidth, CatchOverCourse, Collected, CourseTiming, Directed, DistanceRefill, FlowSpeedWidth,
     FromRow, HandPlot, HandTimed, HandWalking, KnownArea, Rate, WholeTank, area_covered_by, per_small_area,
-    rate_at_new_speed, swath_of_boom,
+    swath_of_boom,
 };
-use sprayer::PressureControl;
 use units::{Area, Flow, Length, Ranged, Speed, Time, UnitSystem, Volume, VolumePerArea};
 
 fn flow_speed_width(flow: Flow, speed: Speed, width: Length) -> Rate {
@@ -276,29 +275,6 @@ fn expected_from_missouri_g1270a_widths() {
     };
     close(directed(0.1, FromRow::OneOf(3)), 19.8, 1e-9);
     close(directed(0.3, FromRow::AllTips), 19.8, 1e-9);
-}
-
-#[test]
-fn expected_from_nc_state_turf() {
-    // NC State Extension, The Calibration of Turfgrass Boom Sprayers and Spreaders: 20 gal/ac at 3 mph, 10 at 6 mph.
-    let rate = Ranged::exact(VolumePerArea::gallons_per_acre(20.0));
-    let at = |control| {
-        let (slow, fast) = (Speed::miles_per_hour(3.0), Speed::miles_per_hour(6.0));
-        rate_at_new_speed(&rate, slow, fast, control).expect("usable").rate.value.as_gallons_per_acre()
-    };
-    close(at(PressureControl::Constant), 10.0, 1e-9);
-    // Common practice: a ground-driven pump or a controller holds the rate.
-    close(at(PressureControl::GroundDriven), 20.0, 1e-12);
-    close(at(PressureControl::RateController), 20.0, 1e-12);
-}
-
-#[test]
-fn expected_from_missouri_over_speed() {
-    // DIFFERENCE: Univ. of Missouri Extension, G1270: 10 % slower puts out "similar", about 10 % more; exactly 11.1 %.
-    let rate = Ranged::exact(VolumePerArea::gallons_per_acre(20.0));
-    let (wanted, slow) = (Speed::miles_per_hour(5.0), Speed::miles_per_hour(4.5));
-    let slower = rate_at_new_speed(&rate, wanted, slow, PressureControl::Constant).expect("usable");
-    close(slower.rate.value.ratio_to(rate.value), 1.111_111, 1e-6);
 }
 
 #[test]

@@ -225,3 +225,34 @@ fn the_largest_boom_taken_is_done_at_once() {
     assert_eq!(spacing.moves.len(), off.count());
     assert!(spacing.places.len() == 1000);
 }
+
+#[test]
+fn several_moves_are_told_once_each() {
+    let readings = SpacingReadings { fixed: vec![3], ..marks(&[0.0, 20.0, 41.5, 60.0, 80.0]) };
+    let spacing = checked(&readings);
+    let said: Vec<String> = spacing
+        .findings
+        .iter()
+        .map(|one| {
+            format!("{} {}", one.text(UnitSystem::Us), one.action(UnitSystem::Us).unwrap_or_default())
+                .trim_end()
+                .to_string()
+        })
+        .collect();
+    assert_eq!(
+        said,
+        [
+            "Gaps 2 and 3 are more than 5 % off 20 in. The worst is gap 2: 21.5 in.",
+            "Move tip 2 to the right by 0.75 in.",
+            "Move tip 4 to the right by 0.75 in.",
+        ]
+    );
+}
+
+#[test]
+fn gaps_all_alike_have_no_worst() {
+    let even = |values: &[f64]| checked(&gaps(values)).findings[0].text(UnitSystem::Us);
+    assert_eq!(even(&[20.0, 20.0, 20.0]), "Every gap is 20 in.");
+    assert_eq!(even(&[20.5, 20.5]), "Every gap is 20.5 in, within 5 % of 20 in.");
+    assert_eq!(even(&[20.0, 20.5]), "Every gap is within 5 % of 20 in; the worst, gap 2, is 20.5 in.");
+}

@@ -9,8 +9,20 @@ use calibration::catch::{Limit, LimitProfile, Risk, Uncertainties, summarise};
 use calibration::verdict::{Model, judge_round};
 use made::{Made, made};
 
-const SPREADS: [f64; 10] = [0.003, 0.0045, 0.0068, 0.0102, 0.0153, 0.023, 0.0346, 0.052, 0.079, 0.12];
-const FAULTY: [(f64, f64); 5] = [(0.02, 0.25), (0.06, 0.3), (0.12, 0.25), (0.22, 0.15), (0.4, 0.05)];
+const SPREADS: [(f64, f64); 10] = [
+    (0.003, 0.15),
+    (0.0045, 0.25),
+    (0.0068, 0.5),
+    (0.0102, 1.0),
+    (0.0153, 1.3),
+    (0.023, 0.9),
+    (0.0346, 0.2),
+    (0.052, 0.08),
+    (0.079, 0.05),
+    (0.12, 0.03),
+];
+const FAULTY: [(f64, f64); 4] = [(0.12, 0.25), (0.2, 0.4), (0.28, 0.2), (0.4, 0.15)];
+const MISREAD: f64 = 0.002;
 
 fn normal(value: f64) -> f64 {
     0.5 * libm::erfc(-value / 2.0_f64.sqrt())
@@ -21,16 +33,18 @@ fn cup(flow: f64, reading: f64, step: f64, seconds: f64) -> f64 {
     let volume = flow * seconds;
     let timing = flow * 2.0_f64.sqrt() * 0.2;
     let smear = (timing * timing + (0.005 * volume) * (0.005 * volume) + (0.1 * step) * (0.1 * step)).sqrt();
-    normal((reading + step / 2.0 - volume) / smear) - normal((reading - step / 2.0 - volume) / smear)
+    let read =
+        normal((reading + step / 2.0 - volume) / smear) - normal((reading - step / 2.0 - volume) / smear);
+    (1.0 - MISREAD) * read + MISREAD * step / (2.0 * reading)
 }
 
 fn fault(deviation: f64) -> f64 {
     if !(-0.95..=0.60).contains(&deviation) {
         return 0.0;
     }
-    let side = |end: f64| 0.12 * (1.0 - 1.0 / (1.0 + end / 0.12));
-    let falling = 1.0 / (1.0 + deviation.abs() / 0.12);
-    0.5 / 1.55 + 0.5 * falling * falling / (side(0.95) + side(0.60))
+    let side = |end: f64| 0.3 * (1.0 - 1.0 / (1.0 + end / 0.3));
+    let falling = 1.0 / (1.0 + deviation.abs() / 0.3);
+    falling * falling / (side(0.95) + side(0.60))
 }
 
 /// The probability that each tip is within 10 % of the mean, by summing over everything.
@@ -47,7 +61,7 @@ fn brute(readings: &[f64], step: f64, seconds: f64) -> Vec<f64> {
     let mut all = 0.0;
     for place in 0..121 {
         let middle = about * (0.4 + 0.01 * f64::from(place));
-        for spread in SPREADS {
+        for (spread, believed) in SPREADS {
             let wide = middle * spread;
             // The coarse steps would miss a narrow law; its weight over each step is exact instead.
             let sound: Vec<f64> = flows
@@ -67,7 +81,7 @@ fn brute(readings: &[f64], step: f64, seconds: f64) -> Vec<f64> {
                 };
                 let tips: Vec<Vec<f64>> = likely.iter().map(tip).collect();
                 let sums: Vec<f64> = tips.iter().map(|tip| tip.iter().sum()).collect();
-                let evidence: f64 = weight * sums.iter().product::<f64>();
+                let evidence: f64 = believed * weight * sums.iter().product::<f64>();
                 if evidence < 1e-9 {
                     all += evidence;
                     continue;

@@ -30,7 +30,24 @@ impl CliError {
     /// An input at fault: the option or field it stands in, and what is wrong with it.
     pub fn input(name: &str, error: &impl Coded) -> Self {
         let message = if name.is_empty() { error.to_string() } else { format!("{name}: {error}") };
-        Self { status: INPUT, code: error.code().to_string(), messages: vec![(message, error.hint())] }
+        let hint = error.hint();
+        // Some messages end with what would do; it is said once.
+        let message = match hint.as_deref().and_then(|hint| message.strip_suffix(hint)) {
+            Some(before) => before.trim_end_matches([';', ' ']).to_string(),
+            None => message,
+        };
+        Self { status: INPUT, code: error.code().to_string(), messages: vec![(message, hint)] }
+    }
+
+    /// An input whose size is at fault, said with the text as it was given instead of a converted number.
+    pub fn as_given(name: &str, text: &str, error: &impl Coded) -> Self {
+        let mut said = Self::input(name, error);
+        for (message, _) in &mut said.messages {
+            if let Some((before, _)) = message.rsplit_once(", got ") {
+                *message = format!("{before}, got \"{}\"", text.trim());
+            }
+        }
+        said
     }
 
     /// An input at fault, in our own words.

@@ -230,3 +230,35 @@ fn letters_that_steer_a_terminal_do_not_reach_it() {
     let ran = common::run_with(&["catch", "--batch", "-"], line.as_bytes());
     assert!(ran.status == 2 && !ran.all().contains('\u{1b}'), "{ran:?}");
 }
+
+/// What no sprayer has is refused in words with the text as it was typed, or answered with a doubt.
+#[test]
+fn what_no_sprayer_has_is_not_answered_without_a_word() {
+    let rate = ["rate", "--flow", "0.3 gal/min", "--speed", "5 mph", "--width", "0.000001 in"];
+    let flow = ["flow", "--size", "03", "--flow", "100000 gal/min"];
+    for (args, told) in [
+        (&rate[..], "--width: the width must be 1/4 in to 500 ft, got \"0.000001 in\""),
+        (
+            &["rate", "--used", "6 gal", "--distance", "660 ft", "--swath", "0.1 in"],
+            "--swath: the swath must be",
+        ),
+        (&flow[..], "at most 1000 psi can be"),
+        (&["flow", "--size", "03", "--pressure", "100000 psi"], "at most 1000 psi can be"),
+        (&["course", "--width", "0.0001 in"], "1 in to 200 ft, got \"0.0001 in\""),
+        (&["course", "--width", "9999999999 ft"], "1 in to 200 ft, got \"9999999999 ft\""),
+    ] {
+        helps(&run(args), args, "", told);
+    }
+    for psi in ["2 psi", "400 psi"] {
+        let ran = run(&["flow", "--size", "03", "--pressure", psi]);
+        assert!(ran.status == 0 && ran.out.contains("units right?"), "{ran:?}");
+    }
+}
+
+#[test]
+fn what_would_do_is_said_once() {
+    let line = b"{\"time\": \"30 s\", \"step\": \"1 fl oz\", \"risk\": 0.9, \"readings\": [14, 14]}";
+    let ran = common::run_with(&["catch", "--batch", "-"], line);
+    assert_eq!(ran.out.matches("less than 0.5").count(), 1, "{ran:?}");
+    assert!(ran.all().contains("risk of 0.9 cannot be"), "{ran:?}");
+}

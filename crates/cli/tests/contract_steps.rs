@@ -190,3 +190,31 @@ fn spacing_names_each_gap_and_the_fewest_tips_to_move() {
         answer(&[&["spacing", "--intended", "20 in", "--limit", "8 %", "--marks"], &marks[..]].concat());
     assert_eq!(word(&slack, "/verdict"), "within");
 }
+
+#[test]
+fn doubts_of_given_figures_stay_above_nothing() {
+    let speed = ["speed", "--distance", "204 ft", "--time", "28 s", "--timer"];
+    let ran = run(&[&speed[..], &["20 s"]].concat());
+    assert_eq!((ran.status, ran.out.as_str()), (2, ""), "a hand of 20 s on a run of 28 s: {ran:?}");
+    assert!(ran.err.contains("--timer: a time may be 55.4 s off"), "{ran:?}");
+    let rate = |speed: &str| run(&["rate", "--flow", "0.3 gal/min", "--speed", speed, "--width", "20 in"]);
+    let ran = rate("5 mph +- 900 mph");
+    assert!(ran.status == 2 && ran.err.contains("larger than the value itself"), "{ran:?}");
+    let ran = rate("5 mph +- 90 %");
+    assert!(ran.status == 0 && ran.out.contains("this says next to nothing"), "{ran:?}");
+    // Two percent are shown as two digits: 2 % of the speed, and the flow's own 1.5 % × 1.96.
+    assert!(rate("5 mph +- 0.1 mph").out.contains("(± 2.9 %)"), "{:?}", rate("5 mph +- 0.1 mph"));
+}
+
+#[test]
+fn a_band_wider_than_its_row_is_doubted_once() {
+    let args = ["--flow", "0.3 gal/min", "--speed", "5 mph", "--width", "30 in", "--row", "10 in"];
+    let ran = run(&[&["rate", "--kind", "band"], &args[..]].concat());
+    assert_eq!((ran.status, ran.out.matches("overlap on rows").count()), (0, 1), "{ran:?}");
+}
+
+#[test]
+fn a_last_load_is_whole_where_it_is() {
+    let job = answer(&["load", "--area", "55 ac", "--rate", "20 gal/ac", "--tank", "500 gal"]);
+    assert_eq!((number(&job, "/loads/2/volume/value"), number(&job, "/loads/2/area/value")), (100.0, 5.0));
+}

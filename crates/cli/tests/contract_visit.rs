@@ -110,8 +110,10 @@ fn actions_say_what_where_and_why() {
         }
     }
     let about = |tip: &str| actions.iter().any(|action| word(action, "/where") == tip);
-    // 17 of a mean of 14.6 is 16 % over; gap 8 is 21 1/2 in.
-    assert!(about("tip 7") && about("tip 9"), "{actions:?}");
+    // Gap 8 is 21 1/2 in; 13 of a mean of 14.6 may be more than 10 % under, or not.
+    assert!(about("tip 4") && about("tip 9"), "{actions:?}");
+    // 17 of a mean of 14.6 is 16 % over, but that tip was replaced and gave 14.5: it is done.
+    assert!(!about("tip 7"), "{actions:?}");
     let nothing = answer(&["visit", "check", &visit("boom")]);
     assert_eq!(nothing["actions"], json!([]), "nothing is wrong there");
 }
@@ -197,7 +199,7 @@ fn the_empty_file_to_fill_in_is_an_empty_visit() {
     let ran = run_with(&["visit", "check", "-"], whole.as_bytes());
     assert_eq!((ran.status, ran.out.as_str()), (2, ""));
     for line in ran.err.lines().filter(|line| line.starts_with("error: ")) {
-        assert!(line.contains("both ") || line.contains("named, but"), "{line}");
+        assert!(["both ", "named, but", "belongs to"].iter().any(|known| line.contains(known)), "{line}");
     }
 }
 

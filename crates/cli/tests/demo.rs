@@ -73,7 +73,7 @@ fn figures_on_the_page_are_those_of_the_answer_rounded() {
             between(&page, "multiply what it shows by ", ". "),
             figure("/speed/speed/value") / figure("/speed/dash/shown/value"),
         );
-        check("Tip 7 puts out ", " %", "/catch/tips/6/deviation_percent");
+        check("Tip 7 put out ", " %", "/catch/tips/6/deviation_percent");
         check(
             "The worst is gap 8: ",
             if more.is_empty() { " in" } else { " cm" },

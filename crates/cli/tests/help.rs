@@ -115,6 +115,14 @@ fn examples_say_what_comes_out() {
 }
 
 #[test]
+fn the_help_of_a_limit_names_every_limit() {
+    let catch = help(&["catch"]);
+    for profile in calibration::catch::profiles() {
+        assert!(catch.contains(profile.name), "{} is not named", profile.name);
+    }
+}
+
+#[test]
 fn a_shell_gets_its_completions() {
     for shell in ["bash", "zsh", "fish", "powershell", "elvish"] {
         let ran = run(&["completions", shell]);

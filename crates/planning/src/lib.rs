@@ -18,8 +18,9 @@ mod text;
 
 pub use carrier::water_stands_in;
 pub use change::{
-    Change, ChangeError, SMALL_CORRECTION, Setup, SpeedChange, TipNeeded, TipRange, change_to_hit,
-    pressure_for_rate, pressure_to_hold, rate_at_speed, rate_error_from_speed_error, speed_for_rate,
+    Change, ChangeError, RateAtSpeed, SMALL_CORRECTION, Setup, SpeedChange, TipNeeded, TipRange,
+    change_to_hit, pressure_for_rate, pressure_to_hold, rate_at_speed, rate_error_from_speed_error,
+    speed_for_rate,
 };
 pub use conditioning::{
     Conditioner, ConditioningError, PartsPerMillion, WaterTest, ammonium_sulfate_for_hard_water,

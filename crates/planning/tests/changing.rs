@@ -2,9 +2,9 @@
 
 #![allow(clippy::expect_used, clippy::panic)] // a test fails by panicking
 
-use planning::{Change, Setup, SpeedChange, TipRange, change_to_hit};
+use planning::{Change, Setup, SpeedChange, TipRange, change_to_hit, rate_at_speed};
 use sprayer::PressureControl;
-use units::{Coded, Density, Length, Pressure, Speed, UnitSystem, VolumePerArea, Weight};
+use units::{Coded, Density, Length, Pressure, Ranged, Speed, UnitSystem, VolumePerArea, Weight};
 
 fn setup(rate: f64, control: Option<PressureControl>) -> Setup {
     Setup {
@@ -141,4 +141,27 @@ fn what_cannot_be_is_refused_with_words() {
         planning::rate_error_from_speed_error(-100.0).expect_err("stopped").code(),
         "change_speed_error"
     );
+}
+
+#[test]
+fn another_speed_says_what_holds_the_rate() {
+    let rate = Ranged::from_relative(VolumePerArea::gallons_per_acre(16.0), 0.02);
+    let to = |control| {
+        let (now, then) = (Speed::miles_per_hour(4.0), Speed::miles_per_hour(8.0));
+        rate_at_speed(&rate, now, then, control).expect("usable")
+    };
+    let code = |control| to(control).finding.map(|finding| finding.code());
+    assert_eq!(code(PressureControl::Constant), None);
+    assert_eq!(code(PressureControl::GroundDriven), Some("rate_held_by_pump"));
+    assert_eq!(code(PressureControl::RateController), Some("rate_held_by_controller"));
+    // The range goes with the rate.
+    let halved = to(PressureControl::Constant).rate;
+    assert!((halved.low.ratio_to(rate.low) - 0.5).abs() < 1e-12);
+    assert!((halved.relative_standard() - rate.relative_standard()).abs() < 1e-12);
+    let nowhere = rate_at_speed(&rate, Speed::miles_per_hour(4.0), Speed::ZERO, PressureControl::Constant);
+    assert_eq!(nowhere.expect_err("refused").code(), "change_no_speed");
+    let nothing = Ranged::exact(VolumePerArea::ZERO);
+    let speed = Speed::miles_per_hour(4.0);
+    let error = rate_at_speed(&nothing, speed, speed, PressureControl::Constant).expect_err("refused");
+    assert_eq!(error.code(), "change_no_rate");
 }

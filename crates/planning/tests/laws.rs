@@ -173,7 +173,13 @@ proptest! {
         let (rate, wanted) = (VolumePerArea::gallons_per_acre(rate), VolumePerArea::gallons_per_acre(wanted));
         let (speed, pressure) = (Speed::miles_per_hour(speed), Pressure::psi(psi));
         let faster = speed_for_rate(speed, rate, wanted).expect("speed");
-        prop_assert!((rate_at_speed(rate, speed, faster).expect("rate").ratio_to(wanted) - 1.0).abs() < 1e-12);
+        let at = |rate: &Ranged<VolumePerArea>, from, to| {
+            rate_at_speed(rate, from, to, sprayer::PressureControl::Constant).expect("rate").rate
+        };
+        let there = at(&Ranged::from_relative(rate, 0.02), speed, faster);
+        prop_assert!((there.value.ratio_to(wanted) - 1.0).abs() < 1e-12);
+        prop_assert!((there.value < rate) == (faster > speed));
+        prop_assert!((at(&there, faster, speed).value.ratio_to(rate) - 1.0).abs() < 1e-12);
         // By the square-root law of the tips themselves.
         let tip = sprayer::RatedFlow::new(units::Flow::gallons_per_minute(0.3), pressure).expect("tip");
         let new = pressure_for_rate(pressure, rate, wanted).expect("pressure");

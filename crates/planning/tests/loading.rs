@@ -68,6 +68,19 @@ fn the_last_load_is_worked_out_from_the_acres_left() {
 }
 
 #[test]
+fn a_last_load_has_no_noise_of_subtracting() {
+    let last = |area: &str, rate: &str, tank: &str| {
+        let last = loads(&job(area, rate, tank), &[]).expect("loads").last.expect("a part load");
+        (units::tidy_digits(last.volume.as_gallons()), units::tidy_digits(last.area.as_acres()))
+    };
+    // 1100 gal less two tanks of 500; 1100 less three of 307; a third of a gallon stays one.
+    assert_eq!(last("55 ac", "20 gal/ac", "500 gal"), (100.0, 5.0));
+    assert_eq!(last("55 ac", "20 gal/ac", "307 gal"), (179.0, 8.95));
+    let (third, _) = last("1/3 ac", "20 gal/ac", "6 gal");
+    assert!((third - 2.0 / 3.0).abs() < 1e-12, "{third}");
+}
+
+#[test]
 fn a_small_last_load_is_shared() {
     let plan = plan("26 ac", "20 gal/ac", "500 gal", &["A: 3 pt/ac"]);
     let shared = plan.shared.as_ref().expect("shared");
@@ -223,7 +236,7 @@ fn the_tank_at_the_measured_rate_carries_its_range() {
     let told = finding(&tank.findings, "tank_at_measured_rate");
     assert_eq!(
         told.text(UnitSystem::Us),
-        "At 15 gal/ac, which is what your sprayer puts out, a tank of 300 gal covers 20 ac."
+        "At 15.0 gal/ac, which is what your sprayer puts out, a tank of 300 gal covers 20.0 ac."
     );
     let working = told.working.as_ref().expect("working").lines(UnitSystem::Us).join("\n");
     assert!(working.contains("tank ÷ rate") && working.contains("G1272"));

@@ -8,8 +8,10 @@ use planning::{
     nutrient_in_volume, percent_by_weight, percent_solution, pressure_to_hold, rate_at_speed,
     rate_error_from_speed_error, scaled_to_area, water_stands_in,
 };
+use sprayer::PressureControl;
 use units::{
-    Area, Density, Mass, MassPerArea, Pressure, Quantity, Speed, Unit, UnitSystem, Volume, VolumePerArea,
+    Area, Density, Mass, MassPerArea, Pressure, Quantity, Ranged, Speed, Unit, UnitSystem, Volume,
+    VolumePerArea,
 };
 
 fn near(value: f64, expected: f64, within: f64, what: &str) {
@@ -202,8 +204,22 @@ fn expected_from_missouri_speed_error() {
 fn expected_from_north_carolina_speed_doubled() {
     // NC State Extension, The Calibration of Turfgrass Boom Sprayers and Spreaders: 20 gal/ac at 3 mph, then 6 mph.
     let (three, six) = (Speed::miles_per_hour(3.0), Speed::miles_per_hour(6.0));
-    let rate = rate_at_speed(VolumePerArea::gallons_per_acre(20.0), three, six).expect("rate");
-    exact(rate.as_gallons_per_acre(), 10.0, "gal/ac");
+    let rate = Ranged::exact(VolumePerArea::gallons_per_acre(20.0));
+    let at =
+        |control| rate_at_speed(&rate, three, six, control).expect("rate").rate.value.as_gallons_per_acre();
+    exact(at(PressureControl::Constant), 10.0, "gal/ac");
+    // Common practice: a ground-driven pump or a controller holds the rate.
+    exact(at(PressureControl::GroundDriven), 20.0, "gal/ac");
+    exact(at(PressureControl::RateController), 20.0, "gal/ac");
+}
+
+#[test]
+fn expected_from_missouri_over_speed() {
+    // DIFFERENCE: Univ. of Missouri Extension, G1270: 10 % slower puts out "similar", about 10 % more; exactly 11.1 %.
+    let rate = Ranged::exact(VolumePerArea::gallons_per_acre(20.0));
+    let (wanted, slow) = (Speed::miles_per_hour(5.0), Speed::miles_per_hour(4.5));
+    let slower = rate_at_speed(&rate, wanted, slow, PressureControl::Constant).expect("rate");
+    exact(slower.rate.value.ratio_to(rate.value), 10.0 / 9.0, "times");
 }
 
 #[test]

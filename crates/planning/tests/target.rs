@@ -3,7 +3,7 @@
 #![allow(clippy::expect_used, clippy::panic)] // a test fails by panicking
 
 use planning::{Judged, Product, ProductTarget, RateLimit, Target, WrittenRate, judge, put_down};
-use units::{Coded, Quantity, Ranged, Unit, UnitSystem, Verdict, VolumePerArea, Weight};
+use units::{Arg, Coded, Quantity, Ranged, Unit, UnitSystem, Verdict, VolumePerArea, Weight};
 
 fn gallons(rate: f64) -> VolumePerArea {
     VolumePerArea::gallons_per_acre(rate)
@@ -66,7 +66,7 @@ fn over_the_label_is_said_first_and_differently() {
     assert_eq!((first.weight, first.verdict), (Weight::Stop, Some(Verdict::Outside)));
     assert_eq!(
         first.text(UnitSystem::Us),
-        "Stop: A goes on at 3.3 pt/ac. The label allows 3.2 pt/ac at most; the label is the law."
+        "Stop: A goes on at 3.30 pt/ac. The label allows 3.2 pt/ac at most; the label is the law."
     );
     assert!(first.action(UnitSystem::Us).expect("action").starts_with("Do not spray this mix."));
     // What it says to mix for does keep to the label, at the high end of the range too: 3 × 22.4 ÷ 21.1 = 3.185.
@@ -113,7 +113,7 @@ fn under_the_least_is_told() {
     assert_eq!(codes(&found), ["product_under_least"]);
     assert_eq!(
         found.findings[0].text(UnitSystem::Us),
-        "A goes on at 2.7 pt/ac, under the label's least of 2.9 pt/ac. It may not do its work."
+        "A goes on at 2.70 pt/ac, under the label's least of 2.9 pt/ac. It may not do its work."
     );
     assert_eq!(
         codes(&judged("A: 3 pt/ac", least, None, measured(19.0, 19.5, 20.0))),
@@ -187,6 +187,35 @@ fn the_intended_rate_is_judged_by_five_percent_or_less() {
 }
 
 #[test]
+fn half_of_the_labels_least_carrier_stops_before_all_else() {
+    // 15 gal/ac as it is meant, where the label asks for 30.
+    let target = Target::new()
+        .intended(gallons(15.0))
+        .and_then(|target| target.least_carrier(gallons(30.0)))
+        .expect("target")
+        .product(product("A: 3 pt/ac").at_least(written("4 pt/ac")).expect("least"));
+    let found = judge(&target, None, &measured(14.6, 15.0, 15.4)).expect("judged");
+    assert_eq!(codes(&found), ["carrier_under_label", "product_under_least", "rate_within"]);
+    let first = &found.findings[0];
+    assert_eq!((first.weight, first.verdict), (Weight::Stop, Some(Verdict::Outside)));
+    assert_eq!(
+        first.text(UnitSystem::Us),
+        "Stop: the sprayer puts out 15.0 gal/ac. The label asks for at least 30 gal/ac; the label is the law."
+    );
+}
+
+#[test]
+fn a_deviation_is_a_number_for_scripts_and_words_for_people() {
+    let target = Target::new().intended(gallons(15.0)).expect("target");
+    let found = judge(&target, None, &measured(14.3, 14.67, 15.0)).expect("judged");
+    let args = found.findings[0].args();
+    let deviation = args.get("deviation").expect("a deviation");
+    let Arg::DeviationFrom { percent, limit } = deviation else { panic!("{deviation:?} is no number") };
+    assert!((percent + 2.2).abs() < 1e-9 && (limit - 5.0).abs() < 1e-12);
+    assert_eq!(deviation.text(UnitSystem::Us), "−2.2 %");
+}
+
+#[test]
 fn the_stricter_of_two_labels_counts() {
     let target = Target::new()
         .least_carrier(gallons(15.0))
@@ -202,8 +231,9 @@ fn the_stricter_of_two_labels_counts() {
     assert_eq!(codes(&found), ["product_over_label", "carrier_under_label"]);
     assert_eq!(
         found.findings[1].text(UnitSystem::Us),
-        "The sprayer puts out 12 gal/ac, but the label asks for at least 15 gal/ac. The label is the law."
+        "Stop: the sprayer puts out 12 gal/ac. The label asks for at least 15 gal/ac; the label is the law."
     );
+    assert!(found.findings[1].action(UnitSystem::Us).expect("action").starts_with("Do not spray so."));
     let near = judge(&target, Some(gallons(12.0)), &measured(14.8, 15.1, 15.4)).expect("judged");
     assert!(codes(&near).contains(&"carrier_may_be_under_label"));
 }

@@ -1,7 +1,7 @@
 //! A quantity ready to be shown, and the named arguments that errors, findings and workings carry.
 
 use crate::kind::{Kind, UnitSystem};
-use crate::print::{sensible, sensible_with_doubt, tidy_digits};
+use crate::print::{sensible, sensible_doubt, sensible_with_doubt, tidy_digits};
 use crate::quantity::Quantity;
 use crate::ranged::Ranged;
 use crate::unit::Unit;
@@ -85,6 +85,15 @@ pub enum Arg {
     Percent(f64),
     /// A deviation in percent, shown with its sign.
     Deviation(f64),
+    /// A deviation in percent held against a limit, shown with its sign and never rounded to the limit's other side.
+    DeviationFrom {
+        /// The deviation in percent.
+        percent: f64,
+        /// The limit in percent.
+        limit: f64,
+    },
+    /// How far off something may be either way, in percent, shown to two digits.
+    Doubt(f64),
     /// How far off in percent, without its sign, for "16 % more": never rounded to the other side of the limit.
     Off {
         /// The deviation in percent.
@@ -112,6 +121,8 @@ impl Arg {
             Self::Amount(amount) => amount.text(system),
             Self::Percent(percent) => format!("{} %", sensible(*percent)),
             Self::Deviation(percent) => crate::print::percent_text(*percent, None),
+            Self::DeviationFrom { percent, limit } => crate::print::percent_text(*percent, Some(*limit)),
+            Self::Doubt(percent) => format!("{} %", sensible_doubt(*percent)),
             Self::Off { percent, limit } => {
                 crate::print::percent_text(percent.abs(), *limit).replace('+', "")
             }

@@ -51,7 +51,7 @@ pub use parse::{
     Doubted, QuantityError, clock_time, decimal, doubted, flow_at_pressure, percent, quantity,
     signed_quantity, span,
 };
-pub use print::{canonical, percent_text, sensible, sensible_with_doubt, tidy_digits};
+pub use print::{canonical, percent_text, sensible, sensible_doubt, sensible_with_doubt, tidy_digits};
 pub use quantity::{
     Angle, Area, Density, Flow, Length, Mass, MassPerArea, Pressure, Quantity, Speed, Time, Volume,
     VolumePerArea, WorkRate,

@@ -32,15 +32,29 @@ pub fn sensible(value: f64) -> String {
     to_decimals(value, decimals_for(value.abs() / 100.0))
 }
 
-/// A number for a person to read, to the digit that its doubt (half of its 95 % range) still allows.
+/// A doubt for a person to read, to two significant digits but never short of whole units.
 ///
-/// *Example*: 14.5667 ± 0.4 reads `14.6`; 14.5667 ± 3 reads `15`; 13.62 ± 0.02 reads `13.62`.
+/// *Source*: JCGM 100:2008 (GUM) 7.2.6: at most two digits.
+///
+/// *Example*: 2.94 reads `2.9`, 12.6 reads `13`, 0.283 reads `0.28`.
+#[must_use]
+pub fn sensible_doubt(value: f64) -> String {
+    to_decimals(value, decimals_for(value.abs() / 10.0))
+}
+
+/// A number for a person to read, to the digit that its doubt (half of its 95 % range) still allows; a nought there
+/// is kept, because it was known.
+///
+/// *Example*: 14.5667 ± 0.4 reads `14.6`; 14.5667 ± 3 reads `15`; 13.62 ± 0.02 reads `13.62`; 14 ± 0.4 reads `14.0`.
 #[must_use]
 pub fn sensible_with_doubt(value: f64, either_way: f64) -> String {
     if !either_way.is_finite() || either_way <= 0.0 {
         return sensible(value);
     }
-    to_decimals(value, decimals_for(either_way).min(decimals_for(value.abs() / 1000.0)))
+    if value == 0.0 {
+        return "0".to_string();
+    }
+    signed(&fixed(value, decimals_for(either_way).min(decimals_for(value.abs() / 1000.0))))
 }
 
 /// A deviation in percent with its sign, with as many decimals as keep it on its side of the limit.
@@ -93,9 +107,19 @@ fn decimals_for(size: f64) -> usize {
 }
 
 fn to_decimals(value: f64, decimals: usize) -> String {
-    let text = format!("{value:.decimals$}");
+    let text = fixed(value, decimals);
     let text = if text.contains('.') { text.trim_end_matches('0').trim_end_matches('.') } else { &text };
-    if text == "-0" { "0".to_string() } else { text.replace('-', "−") }
+    signed(text)
+}
+
+fn fixed(value: f64, decimals: usize) -> String {
+    format!("{value:.decimals$}")
+}
+
+/// The text with a true minus sign, and nothing without one.
+fn signed(text: &str) -> String {
+    let nothing = text.bytes().all(|sign| matches!(sign, b'-' | b'0' | b'.'));
+    text.replace('-', if nothing { "" } else { "−" })
 }
 
 #[cfg(test)]
@@ -128,6 +152,28 @@ mod tests {
         assert_eq!(sensible_with_doubt(14.5667, 0.4), "14.6");
         assert_eq!(sensible_with_doubt(14.5667, 3.0), "15");
         assert_eq!(sensible_with_doubt(13.62, 0.02), "13.62");
+    }
+
+    #[test]
+    fn a_nought_that_the_doubt_allows_is_kept() {
+        let range = [13.3, 14.0].map(|end| sensible_with_doubt(end, 0.35));
+        assert_eq!(range, ["13.3", "14.0"]);
+        assert_eq!(
+            (sensible_with_doubt(8.0, 0.05), sensible_with_doubt(7.98, 0.05)),
+            ("8.00".into(), "7.98".into())
+        );
+        assert_eq!(
+            (sensible_with_doubt(0.0, 0.4), sensible_with_doubt(-0.01, 0.4)),
+            ("0".into(), "0.0".into())
+        );
+        assert_eq!(sensible(14.0), "14");
+    }
+
+    #[test]
+    fn a_doubt_has_two_digits() {
+        for (doubt, text) in [(2.94, "2.9"), (12.6, "13"), (0.283, "0.28"), (2.0, "2"), (198.0, "198")] {
+            assert_eq!(sensible_doubt(doubt), text);
+        }
     }
 
     #[test]

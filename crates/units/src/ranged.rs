@@ -18,11 +18,14 @@ pub struct Ranged<Q> {
 }
 
 impl<Q: Quantity> Ranged<Q> {
-    /// A value known from its relative standard uncertainty (GUM, normal law).
+    /// A value known from its relative standard uncertainty (GUM, normal law). What is more than nothing stays so: to
+    /// first order a large doubt would reach below, where there is none of anything.
     #[must_use]
     pub fn from_relative(value: Q, standard: f64) -> Self {
         let half = value.si() * standard * NORMAL_95;
-        Self { value, low: Q::from_si(value.si() - half), high: Q::from_si(value.si() + half) }
+        let low = value.si() - half;
+        let low = if value.si() >= 0.0 { low.max(0.0) } else { low };
+        Self { value, low: Q::from_si(low), high: Q::from_si(value.si() + half) }
     }
 
     /// A value that is taken as it stands.
@@ -52,5 +55,20 @@ impl<Q: Quantity> Ranged<Q> {
         let (one, other) = (change(self.low), change(self.high));
         let (low, high) = if one <= other { (one, other) } else { (other, one) };
         Ranged { value: change(self.value), low, high }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::quantity::Speed;
+
+    #[test]
+    fn a_range_does_not_reach_below_nothing() {
+        let speed = Ranged::from_relative(Speed::miles_per_hour(5.0), 1.0);
+        assert_eq!(speed.low, Speed::ZERO);
+        assert!((speed.high.as_miles_per_hour() - 5.0 * (1.0 + NORMAL_95)).abs() < 1e-12);
+        let usual = Ranged::from_relative(Speed::miles_per_hour(5.0), 0.01);
+        assert!((usual.low.as_miles_per_hour() - 5.0 * (1.0 - 0.01 * NORMAL_95)).abs() < 1e-12);
     }
 }

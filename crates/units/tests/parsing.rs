@@ -109,6 +109,48 @@ fn a_catch_is_liquid_or_weight_and_never_guessed() {
 }
 
 #[test]
+fn every_refusal_says_what_would_do() {
+    for (text, told) in [
+        ("9999999999999999999999 ft", "fifteen digits"),
+        ("1/0 ft", "1/2"),
+        ("1,234 ft", "1234"),
+        ("8 in 16 ft", "16 ft 8 in"),
+    ] {
+        let hint = units::Length::parse(text).expect_err("refused").hint().expect("a hint");
+        assert!(hint.contains(told), "{text}: {hint}");
+    }
+    let hint = |error: QuantityError| error.hint().expect("a hint");
+    assert!(hint(units::Time::parse("1:75").expect_err("refused")).contains("75 s"));
+    assert!(hint(units::Length::parse(&"9".repeat(500)).expect_err("refused")).contains("16 ft 8 in"));
+    // A number of 110 digits is known by its first 40.
+    let long = format!("{} ft", "9".repeat(110));
+    let error = units::Length::parse(&long).expect_err("refused");
+    assert_eq!(error.to_string(), format!("\"{}…\" is too large a number", "9".repeat(40)));
+    assert_eq!(error.given(), Some(long.as_str()));
+}
+
+#[test]
+fn a_flow_at_a_pressure_needs_both() {
+    let refused = |text| units::flow_at_pressure(text).expect_err("refused");
+    assert_eq!(refused("@ 40 psi").to_string(), "\"@ 40 psi\" does not say which flow");
+    assert_eq!(refused("0.3 gal/min @").to_string(), "\"0.3 gal/min @\" does not say at which pressure");
+    for text in ["@ 40 psi", "0.3 gal/min @", "0.3 gal/min"] {
+        assert!(refused(text).hint().expect("a hint").contains("0.30 gal/min @ 40 psi"));
+    }
+}
+
+#[test]
+fn a_doubt_larger_than_the_value_is_refused() {
+    let doubted = units::doubted::<units::Speed>;
+    for text in ["5 mph +- 900 mph", "5 mph ± 101 %"] {
+        let error = doubted(text).expect_err("refused");
+        assert_eq!(error.code(), "quantity_doubt_over_value");
+        assert!(error.to_string().contains(text) && error.hint().is_some(), "{error}");
+    }
+    assert!(doubted("5 mph ± 100 %").is_ok());
+}
+
+#[test]
 fn a_span_and_a_doubt() {
     let (low, high) = units::span::<units::Speed>("4..7 mph").expect("span");
     assert!((low.as_miles_per_hour() - 4.0).abs() < 1e-12 && (high.as_miles_per_hour() - 7.0).abs() < 1e-12);

@@ -19,7 +19,7 @@ fn demo(list: &mut List) -> Result<(), Box<dyn Error>> {
     list.ranged("demo visit, speed", &speed.speed.ranged());
     let catch = outcome.catch.as_ref().ok_or("a catch")?;
     for (number, round) in (1..).zip(&catch.rounds) {
-        for tip in &round.summary.tips {
+        for tip in &round.verdicts.summary.tips {
             if let Some(range) = tip.measured {
                 let name = format!("demo visit, round {number}, tip {}", tip.number);
                 list.put(format!("{name}, off"), range.deviation);
@@ -27,7 +27,17 @@ fn demo(list: &mut List) -> Result<(), Box<dyn Error>> {
                 list.put(format!("{name}, off, high"), range.high);
             }
         }
-        for tip in &round.new {
+        for tip in &round.verdicts.judged.tips {
+            let name = format!("demo visit, round {number}, tip {} judged", tip.number);
+            list.put(format!("{name}, off"), tip.deviation);
+            list.put(format!("{name}, low"), tip.low);
+            list.put(format!("{name}, high"), tip.high);
+            list.put(format!("{name}, within"), tip.probability_within);
+        }
+        for next in &round.verdicts.next {
+            list.put(format!("demo visit, round {number}, next cup settles"), next.settles);
+        }
+        for tip in &round.verdicts.new {
             let name = format!("demo visit, round {number}, tip {} against new", tip.number);
             list.put(name, tip.measured.deviation);
         }

@@ -76,7 +76,13 @@ fn drive_and_catch_at_different_settings_are_not_put_together_in_silence() {
             "[catch.setting]\npressure = \"30 psi\"\nengine_speed = \"1500 rpm\"\n[[catch.round]]",
         );
     let outcome = outcome(&text);
-    assert_eq!(codes(&outcome).iter().filter(|code| **code == "settings_differ").count(), 2);
+    // Told once, with all that differs.
+    assert_eq!(codes(&outcome).iter().filter(|code| **code == "settings_differ").count(), 1);
+    let told = said(&outcome, "settings_differ").text(UnitSystem::Us);
+    assert!(
+        told.contains("pressure 40 psi on the drive and 30 psi at the catch; engine speed 1700 rpm"),
+        "{told}"
+    );
     assert_eq!(said(&outcome, "rate_of_two_settings").weight, Weight::Doubt);
     let close = SMALL_BOOM
         .replace("[catch]", "[drive.setting]\npressure = \"40 psi\"\n[catch]")

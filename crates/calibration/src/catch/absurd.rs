@@ -1,4 +1,4 @@
-//! Readings that cannot be: more than the cup holds, or several times what such a tip can give.
+//! Readings that cannot be: more than the cup holds, or several times what such an outlet can give.
 
 use units::{Amount, Arg, Finding, Flow, Kind, Quantity, UnitSystem, Weight};
 
@@ -8,6 +8,45 @@ use super::round::{Cup, Round};
 /// No single tip on a boom gives more. Size 20, the largest of ISO 10625, gives 3 gal/min at 90 psi; this is
 /// our own ceiling above it.
 pub const TIP_FLOW_CEILING: Flow = Flow::gallons_per_minute(5.0);
+
+/// No outlet of a cluster gives more, and no boomless tip. Our own ceiling: 20 gal/min over 30 ft at 5 mph would
+/// be 66 gal/ac, more than anybody means to lay with one.
+pub const CLUSTER_FLOW_CEILING: Flow = Flow::gallons_per_minute(20.0);
+
+/// No hand gun gives more. Our own ceiling: the water of a garden hose, with room above it.
+pub const HAND_GUN_FLOW_CEILING: Flow = Flow::gallons_per_minute(20.0);
+
+/// What the cup was held under, which decides how much may come out of it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Default)]
+pub enum Outlet {
+    /// A tip on a boom.
+    #[default]
+    BoomTip,
+    /// An outlet of a cluster, or a boomless tip.
+    Cluster,
+    /// A hand gun or wand.
+    HandGun,
+}
+
+impl Outlet {
+    /// What no such outlet gives more of.
+    #[must_use]
+    pub const fn flow_ceiling(self) -> Flow {
+        match self {
+            Self::BoomTip => TIP_FLOW_CEILING,
+            Self::Cluster => CLUSTER_FLOW_CEILING,
+            Self::HandGun => HAND_GUN_FLOW_CEILING,
+        }
+    }
+
+    const fn in_words(self) -> &'static str {
+        match self {
+            Self::BoomTip => "any tip on a boom",
+            Self::Cluster => "any cluster or boomless tip",
+            Self::HandGun => "any hand gun",
+        }
+    }
+}
 
 /// A reading of more than this many times the rated flow is a slip of cup, unit or watch. Our own rule: a worn
 /// tip gives at most some 1.3 times, two neighbouring sizes differ by at most 1.5 times.
@@ -24,11 +63,24 @@ pub enum Doubtful {
 }
 
 impl Round {
-    /// Looks for readings that cannot be. Refused, or kept with a finding each.
+    /// Looks for readings of boom tips that cannot be. Refused, or kept with a finding each.
     ///
     /// *Errors*: the first absurd reading, where they are refused.
     pub fn look_for_absurd(
         &self,
+        cup: &Cup,
+        rated: Option<Flow>,
+        doubtful: Doubtful,
+    ) -> Result<Vec<Finding>, CatchError> {
+        self.look_for_absurd_from(Outlet::BoomTip, cup, rated, doubtful)
+    }
+
+    /// As [`Round::look_for_absurd`], for whatever the cup was held under.
+    ///
+    /// *Errors*: the first absurd reading, where they are refused.
+    pub fn look_for_absurd_from(
+        &self,
+        outlet: Outlet,
         cup: &Cup,
         rated: Option<Flow>,
         doubtful: Doubtful,
@@ -38,7 +90,7 @@ impl Round {
             for catch in &tip.catches {
                 let volume = catch.volume(self.density);
                 let reading = catch.reading().written().text().to_string();
-                if let Some(why) = why_absurd(volume, volume / catch.time(), cup, rated) {
+                if let Some(why) = why_absurd(volume, volume / catch.time(), outlet, cup, rated) {
                     if doubtful == Doubtful::Refuse {
                         return Err(CatchError::Absurd { tip: tip.number, reading, time: catch.time(), why });
                     }
@@ -73,7 +125,13 @@ impl Round {
     }
 }
 
-fn why_absurd(volume: units::Volume, flow: Flow, cup: &Cup, rated: Option<Flow>) -> Option<String> {
+fn why_absurd(
+    volume: units::Volume,
+    flow: Flow,
+    outlet: Outlet,
+    cup: &Cup,
+    rated: Option<Flow>,
+) -> Option<String> {
     let half_step = cup.marks.as_ref().map_or(0.0, |marks| marks.step().si() / 2.0);
     if let Some(holds) = cup.holds.filter(|holds| volume.si() > holds.si() + half_step) {
         let holds = Amount::new(holds, Kind::Cup).text(UnitSystem::Us);
@@ -85,8 +143,8 @@ fn why_absurd(volume: units::Volume, flow: Flow, cup: &Cup, rated: Option<Flow>)
             let times = units::sensible(flow.ratio_to(rated));
             Some(format!("that is {}, {times} times what a new tip gives ({})", shown(flow), shown(rated)))
         }
-        None if flow > TIP_FLOW_CEILING => {
-            Some(format!("that is {}, more than any tip on a boom gives", shown(flow)))
+        None if flow > outlet.flow_ceiling() => {
+            Some(format!("that is {}, more than {} gives", shown(flow), outlet.in_words()))
         }
         _ => None,
     }

@@ -18,10 +18,11 @@ mod profile;
 mod round;
 mod summary;
 mod tell;
+mod tell_new;
 mod total;
 mod workings;
 
-pub use absurd::{Doubtful, TIP_FLOW_CEILING};
+pub use absurd::{CLUSTER_FLOW_CEILING, Doubtful, HAND_GUN_FLOW_CEILING, Outlet, TIP_FLOW_CEILING};
 pub use advice::{Advice, Change, SET_SHARE, SetShare, advise};
 pub use agree::{Agreement, without_the_odd_one};
 pub use conformity::{Risk, probability_within};

@@ -1,6 +1,6 @@
 //! Each tip against a new one: wear shows here even when the whole boom is worn alike.
 
-use sprayer::{FlowError, RatedFlow};
+use sprayer::{FlowError, GroupId, RatedFlow};
 use units::{Density, Flow, Pressure, Quantity, Verdict};
 
 use super::conformity::Risk;
@@ -8,6 +8,10 @@ use super::error::CatchError;
 use super::limit::Limit;
 use super::measured::{DeviationRange, Uncertainties, flow_of, own_relative, square};
 use super::round::{Round, TipCatches};
+use super::summary::plugged_line;
+
+/// The group of tips that are in no group of their own: those the fitted tip is named for.
+const USUAL_GROUP: GroupId = GroupId(0);
 
 /// What a new tip gives, and how well that is known.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -83,7 +87,8 @@ pub struct AgainstNew {
     pub verdict: Verdict,
 }
 
-/// Returns each caught tip against a new one.
+/// Returns each tip that runs against a new one. A plugged tip says nothing about wear or size and is left out; so are
+/// groups of their own, whose tips are meant to be others than the new one.
 ///
 /// *Units*: shares of the new tip's flow.
 ///
@@ -116,5 +121,7 @@ pub fn against_new(
             verdict: risk.verdict(range.probability_within(limit)),
         }
     };
-    Ok(round.tips.iter().filter(|tip| !tip.catches.is_empty()).map(against).collect())
+    let caught = || round.tips.iter().filter(|tip| !tip.catches.is_empty() && tip.group == USUAL_GROUP);
+    let line = plugged_line(&caught().collect::<Vec<_>>(), round);
+    Ok(caught().filter(|tip| flow_of(tip, round.density) > line).map(against).collect())
 }

@@ -183,7 +183,7 @@ fn tip_summary(
 }
 
 /// The flow at and below which a tip is plugged: a share of the median of those that give anything at all.
-fn plugged_line(caught: &[&TipCatches], round: &Round) -> f64 {
+pub(super) fn plugged_line(caught: &[&TipCatches], round: &Round) -> f64 {
     let mut flows: Vec<f64> =
         caught.iter().map(|tip| flow_of(tip, round.density)).filter(|flow| *flow > 0.0).collect();
     flows.sort_by(f64::total_cmp);

@@ -7,7 +7,8 @@ use super::agree::{Agreement, without_the_odd_one};
 use super::limit::Limit;
 use super::new_tip::AgainstNew;
 use super::round::Round;
-use super::summary::{Likely, RoundSummary, TipState, TipSummary};
+use super::summary::{GroupSummary, Likely, RoundSummary, TipState, TipSummary};
+use super::tell_new::{under, whole_set, worn};
 use crate::verdict::NextCatch;
 
 /// Returns what there is to tell about a round: what to do about tips first, then what is in order.
@@ -25,7 +26,7 @@ pub fn tell(
     };
     let mut findings: Vec<Finding> = Vec::new();
     findings.extend(unplug(&of(Change::Unplug)));
-    findings.extend(whole_set(advice, new));
+    findings.extend(whole_set(advice, summary, new));
     for tip in &summary.tips {
         match advice.tips.iter().find(|(number, _)| *number == tip.number) {
             Some((_, Change::Replace)) => findings.push(off(tip, limit, HIGH)),
@@ -36,12 +37,16 @@ pub fn tell(
     if advice.whole_set.is_none() {
         findings.extend(worn(&of(Change::Worn), new));
     }
+    findings.extend(under(summary, new));
     findings.extend(catch_again(&of(Change::CatchAgain), round, summary, limit, next));
-    let told = |next: &&NextCatch| !covers(next, &of(Change::CatchAgain));
+    // Where the whole set is to be replaced no more cups of it are worth catching.
+    let told = |next: &&NextCatch| advice.whole_set.is_none() && !covers(next, &of(Change::CatchAgain));
     findings.extend(next.iter().filter(told).map(|next| catch_next(next, round)));
     findings.extend(not_caught(&of(Change::Catch), summary));
     for group in &summary.groups {
-        findings.extend(without_the_odd_one(summary, group, limit).map(|odd| agreement(&odd, round)));
+        let odd =
+            without_the_odd_one(summary, group, limit).filter(|odd| settled_without(odd, summary, group));
+        findings.extend(odd.map(|odd| agreement(&odd, round)));
     }
     findings.extend(in_order(summary, limit));
     findings.sort_by_key(|finding| finding.weight);
@@ -91,37 +96,6 @@ fn unplug(tips: &[u32]) -> Option<Finding> {
     Some(finding)
 }
 
-fn whole_set(advice: &Advice, new: &[AgainstNew]) -> Option<Finding> {
-    let (off, of, set) = advice.whole_set?;
-    let worn = advice.tips.iter().any(|(_, change)| *change == Change::Worn) && !new.is_empty();
-    let says = if worn {
-        "{off} of {of} tips put out more than the limit over a new tip. The set is worn."
-    } else {
-        "{off} of {of} tips are off."
-    };
-    let finding = Finding::new(Weight::Act, "tips_replace_set", says)
-        .with("off", Arg::Count(off))
-        .with("of", Arg::Count(of))
-        .to_do("Replace the whole set, not tip by tip, and catch again: new tips can be off too.")
-        .judged(Verdict::Outside, set.source);
-    Some(finding)
-}
-
-fn worn(tips: &[u32], new: &[AgainstNew]) -> Option<Finding> {
-    let says = match tips {
-        [] => return None,
-        [_] => "Tip {tips} agrees with the others but puts out {most} against a new tip.",
-        _ => "Tips {tips} agree with the others but put out up to {most} against a new tip.",
-    };
-    let deviations = new.iter().filter(|tip| tips.contains(&tip.number)).map(|tip| tip.measured.deviation);
-    let most = deviations.fold(0.0, f64::max);
-    let finding = Finding::new(Weight::Act, "tips_worn", says)
-        .with("tips", Arg::Tips(tips.to_vec()))
-        .with("most", Arg::Deviation(100.0 * most))
-        .to_do("Worn out: replace, with the same kind and size.");
-    Some(finding)
-}
-
 /// Whether a next cup is for all open tips at once, so that it is told with them.
 fn covers(next: &NextCatch, open: &[u32]) -> bool {
     !open.is_empty() && open.iter().all(|tip| next.tips.contains(tip))
@@ -152,13 +126,13 @@ fn catch_again(
     let named = |tip: &u32| next.iter().any(|next| next.tips.contains(tip));
     Some(match next.iter().find(|next| covers(next, tips)) {
         Some(next) => with_cup(finding, next, round).to_do(match (next.tips.as_slice(), next.finer) {
-            ([_], true) => "Catch it again for {time} and read it to {step}, on the finer side of the cup; about {minutes} min.",
-            ([_], false) => "Catch it again for {time}; about {minutes} min.",
+            ([_], true) => "Catch it again for {time} and read it to {step}, on the finer side of the cup; about {spent}.",
+            ([_], false) => "Catch it again for {time}; about {spent}.",
             (_, true) => {
                 "Catch tips {again} again for {time} and read them to {step}, on the finer side of the cup; about \
-                 {minutes} min."
+                 {spent}."
             }
-            (_, false) => "Catch tips {again} again for {time}; about {minutes} min.",
+            (_, false) => "Catch tips {again} again for {time}; about {spent}.",
         }),
         None if next.is_empty() => {
             finding.to_do("One more such cup costs more time than it settles. If in doubt, change the tip.")
@@ -180,7 +154,7 @@ fn catch_next(next: &NextCatch, round: &Round) -> Finding {
         }
         (_, false) => "Catch tips {again} for {time}.",
     };
-    with_cup(Finding::new(Weight::Settle, "tips_catch_next", says), next, round).to_do("About {minutes} min.")
+    with_cup(Finding::new(Weight::Settle, "tips_catch_next", says), next, round).to_do("About {spent}.")
 }
 
 fn with_cup(finding: Finding, next: &NextCatch, round: &Round) -> Finding {
@@ -196,19 +170,24 @@ fn with_cup(finding: Finding, next: &NextCatch, round: &Round) -> Finding {
         .with("time", Arg::Amount(Amount::new(next.time, Kind::Time)))
         .with("step", Arg::Amount(step))
         .with("minutes", Arg::Text(format!("{:.1}", next.minutes)))
+        .with("spent", Arg::Text(spent(next.minutes)))
         .with("open", Arg::Count(next.open))
+}
+
+/// "50 s" or "2.4 min": short times in tens of seconds, as nobody counts in tenths of a minute.
+fn spent(minutes: f64) -> String {
+    if minutes < 1.5 {
+        format!("{:.0} s", (minutes * 6.0).ceil() * 10.0)
+    } else {
+        format!("{minutes:.1} min")
+    }
 }
 
 fn not_caught(tips: &[u32], summary: &RoundSummary) -> Option<Finding> {
     let says = match tips {
         [] => return None,
-        [_] => {
-            "Tip {tips} was not caught; whether it agrees is open. For the rate it is taken to give what the others do."
-        }
-        _ => {
-            "{caught} of {all} tips were caught; whether the rest ({tips}) agree is open. For the rate they are taken to \
-             give what the others do."
-        }
+        [_] => "Tip {tips} was not caught; whether it agrees is open.",
+        _ => "{caught} of {all} tips were caught; whether the rest ({tips}) agree is open.",
     };
     let count = |tips: usize| Arg::Count(u32::try_from(tips).unwrap_or(u32::MAX));
     let finding = Finding::new(Weight::Doubt, "tips_not_caught", says)
@@ -216,6 +195,18 @@ fn not_caught(tips: &[u32], summary: &RoundSummary) -> Option<Finding> {
         .with("caught", count(summary.tips.len() - tips.len()))
         .with("all", count(summary.tips.len()));
     Some(finding)
+}
+
+/// Whether the verdicts of all the others are settled and say the same as their readings without the odd one;
+/// where not, nothing is claimed of them.
+fn settled_without(odd: &Agreement, summary: &RoundSummary, group: &GroupSummary) -> bool {
+    let others =
+        summary.tips.iter().filter(|tip| group.running.contains(&tip.number) && tip.number != odd.without);
+    others.into_iter().all(|tip| match tip.verdict {
+        Some(Verdict::Within) => !odd.still_off.contains(&tip.number),
+        Some(Verdict::Outside) => odd.still_off.contains(&tip.number),
+        Some(Verdict::CannotTell) | None => false,
+    })
 }
 
 fn agreement(odd: &Agreement, round: &Round) -> Finding {
@@ -227,10 +218,10 @@ fn agreement(odd: &Agreement, round: &Round) -> Finding {
             _ => amount,
         })
     };
-    let says = if odd.still_off.is_empty() {
-        "Without tip {tip} the others agree with each other: mean {without} instead of {with}."
-    } else {
-        "Tip {tip} moves the mean from {without} to {with}; without it tips {still} are still off."
+    let says = match odd.still_off.as_slice() {
+        [] => "Without tip {tip} the others agree with each other: mean {without} instead of {with}.",
+        [_] => "Tip {tip} moves the mean from {without} to {with}; without it tip {still} is still off.",
+        _ => "Tip {tip} moves the mean from {without} to {with}; without it tips {still} are still off.",
     };
     Finding::new(Weight::Note, "tips_agree_without", says)
         .with("tip", Arg::Count(odd.without))
@@ -256,6 +247,7 @@ fn in_order(summary: &RoundSummary, limit: &Limit) -> Option<Finding> {
     let all = within.len() == summary.tips.len();
     let says = match (count, all) {
         (0, _) => return None,
+        (2, true) => "Both tips are within the limit: neither is likely to be more than {most} off the mean.",
         (_, true) => {
             "All {count} tips are within the limit: none is likely to be more than {most} off the mean."
         }
@@ -266,7 +258,13 @@ fn in_order(summary: &RoundSummary, limit: &Limit) -> Option<Finding> {
     };
     let finding = Finding::new(Weight::Note, "tips_within", says)
         .with("count", Arg::Count(count))
-        .with("most", Arg::Percent(100.0 * most))
+        .with(
+            "most",
+            Arg::Off {
+                percent: 100.0 * most,
+                limit: Some(100.0 * limit.above()).filter(|limit| limit.is_finite()),
+            },
+        )
         .judged(Verdict::Within, limit.source());
     Some(finding)
 }

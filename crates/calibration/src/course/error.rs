@@ -7,7 +7,7 @@ use units::{Amount, Arg, Args, Coded, Kind, Length, UnitSystem};
 pub enum CourseError {
     /// A width that no sprayer covers.
     #[error(
-        "the width must be more than nothing and at most 200 ft, got {}",
+        "the width must be 1 in to 200 ft, got {}",
         Amount::new(*.given, Kind::Width).text(UnitSystem::Us)
     )]
     Width {

@@ -60,6 +60,8 @@ const ROUND_AREAS: [f64; 10] = [10.0, 20.0, 50.0, 100.0, 200.0, 500.0, 1000.0, 2
 /// Millilitres on a square metre are ten litres on a hectare: 10,000 sq m ÷ 1000 mL. By definition of the units.
 const LITRES_PER_HECTARE: f64 = 10.0;
 
+/// The narrowest width taken, 1 in: a course for less is a mile long. Our own limit.
+const NARROWEST: Length = Length::inches(1.0);
 /// The widest width taken, 200 ft: no sprayer is wider. Our own limit.
 const WIDEST: Length = Length::feet(200.0);
 /// Slack for "at least 60 m" in binary arithmetic. Our own choice.
@@ -74,14 +76,14 @@ impl Course {
     /// *Assumptions*: what is caught lasted exactly as long as the drive. A metric course takes the smallest area of
     /// 10, 20, 50, 100 … sq m for which it is at least 60 m long.
     ///
-    /// *Errors*: [`CourseError`]: a width of nothing, below nothing or not a number, or over 200 ft.
+    /// *Errors*: [`CourseError`]: a width of nothing, below nothing or not a number, under 1 in or over 200 ft.
     ///
     /// *Source*: Ohio State Univ. Extension, FABE-520 (2016); Utah State Univ. Cooperative Extension,
     /// Horticulture/Vegetables/2014-03 (whole boom); LSU AgCenter (boomless); Clemson Univ. (1/8 acre).
     ///
     /// *Example*: 20 in: 43,560 sq ft ÷ 128 ÷ (20/12 ft) = 204.1875 ft. 50 cm: 50 sq m ÷ 0.5 m = 100 m.
     pub fn new(kind: CourseKind, width: Length) -> Result<Self, CourseError> {
-        if !width.is_positive() || width > WIDEST {
+        if !width.is_positive() || width < NARROWEST || width > WIDEST {
             return Err(CourseError::Width { given: width });
         }
         let area = match kind {

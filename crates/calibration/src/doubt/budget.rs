@@ -25,6 +25,9 @@ pub struct Contribution {
     pub tie: Tie,
 }
 
+/// A figure that may be more than this off either way (95 %, one part in one) says next to nothing. Our own choice.
+pub const LARGE: f64 = 0.30;
+
 /// What one cause adds to the doubt of a result.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Share {
@@ -143,7 +146,7 @@ impl Budget {
             "JCGM 100:2008 (GUM) 5.1.6",
         );
         for share in self.shares() {
-            working = working.figure(share.of.name(), Arg::Percent(share.relative * 100.0));
+            working = working.figure(share.of.name(), Arg::Doubt(share.relative * 100.0));
         }
         if let Some(largest) = self.largest() {
             working = working
@@ -151,7 +154,7 @@ impl Budget {
                 .figure("its part", Arg::Percent(largest.part * 100.0))
                 .figure("to make it smaller", Arg::Text(largest.of.smaller().to_string()));
         }
-        working.result(Arg::Percent(self.relative() * NORMAL_95 * 100.0))
+        working.result(Arg::Doubt(self.relative() * NORMAL_95 * 100.0))
     }
 
     /// A finding that names the largest cause and what would make it smaller, where there is any doubt.
@@ -165,7 +168,7 @@ impl Budget {
         );
         Some(
             finding
-                .with("either_way", Arg::Percent(self.relative() * NORMAL_95 * 100.0))
+                .with("either_way", Arg::Doubt(self.relative() * NORMAL_95 * 100.0))
                 .with("cause", Arg::Text(largest.of.name().to_string()))
                 .with("cause_code", Arg::Text(largest.of.code().to_string()))
                 .with("smaller", Arg::Text(largest.of.smaller().to_string()))

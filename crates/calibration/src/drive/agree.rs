@@ -95,12 +95,17 @@ pub(super) fn both_ways(course: Length, runs: &[RunSpeed], timing: &Timing) -> O
 
 /// The two runs furthest apart among those that should agree, if they do not: slower, faster, percent of their mean.
 ///
-/// Runs of one direction should agree with each other, and so should runs of which nobody wrote the direction. One run
-/// each way should agree too: slope or driver, a second pair tells.
-pub(super) fn disagreeing(runs: &[RunSpeed], left_out: Option<u32>) -> Option<(u32, u32, f64)> {
+/// Runs of one direction should agree with each other, and so should runs of which nobody wrote the direction. Where
+/// there and back differ clearly, that is told by itself, and only runs of one direction are held against each other.
+pub(super) fn disagreeing(
+    runs: &[RunSpeed],
+    left_out: Option<u32>,
+    ways: Difference,
+) -> Option<(u32, u32, f64)> {
     let kept: Vec<RunSpeed> = runs.iter().filter(|run| Some(run.number) != left_out).copied().collect();
     let (there, back) = (of_direction(&kept, Direction::There), of_direction(&kept, Direction::Back));
-    let groups = if there.len() > 1 && back.len() > 1 { vec![there, back] } else { vec![kept] };
+    let told = ways == Difference::Clear || (there.len() > 1 && back.len() > 1);
+    let groups = if told && !there.is_empty() && !back.is_empty() { vec![there, back] } else { vec![kept] };
     let mut worst: Option<(u32, u32, f64)> = None;
     for group in &groups {
         let slowest = group.iter().reduce(|slow, run| if run.time > slow.time { run } else { slow })?;

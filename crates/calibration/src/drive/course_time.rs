@@ -93,7 +93,7 @@ impl ShortCourse {
         )
         .with("course", Arg::Amount(Amount::new(self.course, Kind::Length)))
         .with("time", Arg::Amount(Amount::new(self.time, Kind::Time)))
-        .with("either_way", Arg::Percent(self.either_way_percent));
+        .with("either_way", Arg::Doubt(self.either_way_percent));
         match (self.courses, self.length()) {
             (Some(courses), Some(length)) => finding
                 .with("courses", Arg::Count(courses))

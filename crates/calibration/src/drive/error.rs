@@ -41,6 +41,18 @@ pub enum DriveError {
         /// The speed as given.
         given: Speed,
     },
+    /// A hand on the watch that is less sure than the runs are long.
+    #[error(
+        "a time may be {} off either way, but the runs take only {}",
+        text(&Amount::new(*.either_way, Kind::Time)),
+        text(&Amount::new(*.runs, Kind::Time))
+    )]
+    Timer {
+        /// How far a time may be off either way (95 %).
+        either_way: Time,
+        /// The mean time of the runs.
+        runs: Time,
+    },
     /// A doubt below nothing or that is not a number.
     #[error("the doubt of {of} must be a number from nothing upwards, got {given_percent} %")]
     Doubt {
@@ -64,6 +76,7 @@ impl Coded for DriveError {
             Self::RunTime { .. } => "drive_run_time",
             Self::Dash { .. } => "drive_dash",
             Self::Speed { .. } => "drive_speed",
+            Self::Timer { .. } => "drive_timer",
             Self::Doubt { .. } => "drive_doubt",
         }
     }
@@ -80,6 +93,9 @@ impl Coded for DriveError {
             Self::Dash { given: speed } | Self::Speed { given: speed } => {
                 given(Amount::new(*speed, Kind::Speed))
             }
+            Self::Timer { either_way, runs } => Args::new()
+                .with("either_way", Arg::Amount(Amount::new(*either_way, Kind::Time)))
+                .with("runs", Arg::Amount(Amount::new(*runs, Kind::Time))),
             Self::Doubt { of, given_percent } => Args::new()
                 .with("of", Arg::Text((*of).to_string()))
                 .with("given", Arg::Percent(*given_percent)),
@@ -94,6 +110,7 @@ impl Coded for DriveError {
             Self::RunTime { .. } => "leave out a run that was not timed",
             Self::Dash { .. } => "leave the dash out when it was not read",
             Self::Speed { .. } => "give a speed as 5 mph or 8 km/h",
+            Self::Timer { .. } => "start and stop the watch more sharply, as 0.2 s, or drive a longer course",
             Self::Doubt { .. } => "leave it out to take the usual one",
         };
         Some(hint.to_string())

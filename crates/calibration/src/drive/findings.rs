@@ -2,7 +2,8 @@
 
 use super::agree::{Difference, disagreeing};
 use super::speed::{Direction, DriveSpeed};
-use units::{Amount, Arg, Finding, Kind, Speed, Weight};
+use crate::doubt::LARGE;
+use units::{Amount, Arg, Finding, Kind, NORMAL_95, Speed, Weight};
 
 /// Faster than any sprayer drives. Our assumption.
 const FASTEST: Speed = Speed::miles_per_hour(40.0);
@@ -15,6 +16,7 @@ pub(super) fn findings(drive: &DriveSpeed) -> Vec<Finding> {
     findings.extend(drive.dash.map(|dash| dash.finding()));
     findings.extend(disagree(drive));
     findings.extend(doubtful_speed(drive.speed.value));
+    findings.extend(large_doubt(drive));
     findings.extend(drive.short.map(|short| short.finding()));
     findings.extend(outlier(drive));
     findings.extend(too_few(drive));
@@ -43,8 +45,27 @@ pub(crate) fn doubtful_speed(speed: Speed) -> Option<Finding> {
     Some(finding.with("speed", Arg::Amount(Amount::new(speed, Kind::Speed))))
 }
 
+/// A speed that may be so far off that it says next to nothing.
+fn large_doubt(drive: &DriveSpeed) -> Option<Finding> {
+    let either_way = drive.speed.doubt.relative() * NORMAL_95;
+    let largest = drive.speed.doubt.largest().filter(|_| either_way > LARGE)?;
+    Some(
+        Finding::new(
+            Weight::Doubt,
+            "speed_doubt_large",
+            "The speed may be {either_way} off either way, mostly through {cause}: this says next to nothing.",
+        )
+        .with("either_way", Arg::Doubt(either_way * 100.0))
+        .with("cause", Arg::Text(largest.of.name().to_string()))
+        .with("smaller", Arg::Text(largest.of.smaller().to_string()))
+        .to_do("To narrow it: {smaller}."),
+    )
+}
+
 fn disagree(drive: &DriveSpeed) -> Option<Finding> {
-    let (slower, faster, percent) = disagreeing(&drive.runs, drive.outlier.map(|outlier| outlier.run))?;
+    let left_out = drive.outlier.map(|outlier| outlier.run);
+    let ways = drive.both_ways.map_or(Difference::NotClear, |both| both.difference);
+    let (slower, faster, percent) = disagreeing(&drive.runs, left_out, ways)?;
     Some(
         Finding::new(Weight::Settle, "drive_runs_disagree", "Runs {runs} differ by {percent}.")
             .with("runs", Arg::Tips(vec![slower.min(faster), slower.max(faster)]))

@@ -6,7 +6,7 @@ use super::dash::DashCheck;
 use super::error::DriveError;
 use super::{MOST_RUNS, findings};
 use crate::doubt::{Budget, Contribution, DoubtOf, HAND_TIMING_EACH_END, Known, Tie, WATCH, hand_timing};
-use units::{Amount, Arg, Finding, Kind, Length, Quantity, Speed, Time, Working};
+use units::{Amount, Arg, Finding, Kind, Length, NORMAL_95, Quantity, Speed, Time, Working};
 
 /// Which way a run went.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -132,7 +132,8 @@ pub struct DriveSpeed {
 /// runs is itself poorly known; runs that differ by more than 5 % are therefore sent back to be driven again.
 /// Valid for 1 to 1000 runs at a steady speed from before the first mark to beyond the last.
 ///
-/// *Errors*: [`DriveError`]: no runs, a course or time or dash of nothing, below nothing or not a number.
+/// *Errors*: [`DriveError`]: no runs, a course or time or dash of nothing, below nothing or not a
+/// number; a hand less sure than the runs are long.
 ///
 /// *Source*: speed: its definition, e.g. Oklahoma State Univ. Turf, Sprayer Calibration. Doubt: JCGM 100:2008 (GUM)
 /// 4.2.3 (standard error), 5.1.6.
@@ -207,10 +208,12 @@ fn check(drive: &Drive) -> Result<(), DriveError> {
         .own(DoubtOf::TimingTheDrive, drive.timing.stop.as_seconds())
         .own(DoubtOf::Watch, drive.timing.watch)
         .times(drive.course.doubt.clone());
-    match timing.first_unusable() {
-        Some(bad) => Err(DriveError::Doubt { of: bad.of.name(), given_percent: bad.relative * 100.0 }),
-        None => Ok(()),
+    if let Some(bad) = timing.first_unusable() {
+        return Err(DriveError::Doubt { of: bad.of.name(), given_percent: bad.relative * 100.0 });
     }
+    let either_way = drive.timing.by_hand() * NORMAL_95;
+    let runs = drive.runs.iter().map(|run| run.time).sum::<Time>() / count(&drive.runs);
+    if either_way > runs { Err(DriveError::Timer { either_way, runs }) } else { Ok(()) }
 }
 
 /// The mean time of runs; there is at least one.
@@ -228,7 +231,7 @@ pub(super) fn scatter(runs: &[RunSpeed]) -> Time {
     Time::seconds((squares.sum::<f64>() / (count(runs) - 1.0)).sqrt())
 }
 
-pub(super) fn count(runs: &[RunSpeed]) -> f64 {
+pub(super) fn count<R>(runs: &[R]) -> f64 {
     f64::from(u32::try_from(runs.len()).unwrap_or(u32::MAX))
 }
 

@@ -2,7 +2,9 @@
 
 use super::collected::Collected;
 use super::error::{Input, RateError};
-use super::findings::{WIDEST_SPACING, doubtful_rate, spacing_like_swath, swath_like_spacing};
+use super::findings::{
+    WIDEST_SPACING, doubtful_rate, doubtful_width, spacing_like_swath, swath_like_spacing,
+};
 use super::method::{Method, WidthKind};
 use super::outcome::Rate;
 use crate::doubt::Known;
@@ -45,7 +47,7 @@ impl BroadcastWidth {
         let mixed_up = match self {
             Self::TipSpacing(spacing) => spacing_like_swath(spacing.value),
             Self::Swath(swath) => swath_like_spacing(swath.value),
-            Self::AsGiven(_) => None,
+            Self::AsGiven(width) => doubtful_width(width.value),
         };
         let findings =
             collected.doubtful().into_iter().chain(mixed_up).chain(doubtful_rate(known.value)).collect();

@@ -75,6 +75,11 @@ impl Input {
         }
     }
 
+    /// Whether it is a width that is sprayed.
+    pub(super) const fn is_width(self) -> bool {
+        matches!(self, Self::TipSpacing | Self::Swath | Self::Width | Self::Wetted | Self::Band | Self::Rows)
+    }
+
     /// The name for a message.
     #[must_use]
     pub const fn name(self) -> &'static str {
@@ -109,6 +114,14 @@ pub enum RateError {
     /// Nothing, less than nothing or not a number.
     #[error("{} must be more than nothing, got {}", .what.name(), .given.text(UnitSystem::Us))]
     NotPositive {
+        /// What was given.
+        what: Input,
+        /// The value.
+        given: Amount,
+    },
+    /// A width that nothing sprays.
+    #[error("{} must be 1/4 in to 500 ft, got {}", .what.name(), .given.text(UnitSystem::Us))]
+    Width {
         /// What was given.
         what: Input,
         /// The value.
@@ -152,6 +165,7 @@ impl Coded for RateError {
     fn code(&self) -> &'static str {
         match self {
             Self::NotPositive { .. } => "rate_not_positive",
+            Self::Width { .. } => "rate_width",
             Self::Doubt { .. } => "rate_doubt",
             Self::Tips { .. } => "rate_tips",
             Self::Overlap { .. } => "rate_overlap",
@@ -161,7 +175,7 @@ impl Coded for RateError {
 
     fn args(&self) -> Args {
         match self {
-            Self::NotPositive { what, given } => Args::new()
+            Self::NotPositive { what, given } | Self::Width { what, given } => Args::new()
                 .with("what", Arg::Text(what.code().to_string()))
                 .with("given", Arg::Amount(given.clone())),
             Self::Doubt { of, given_percent } => Args::new()
@@ -178,6 +192,9 @@ impl Coded for RateError {
     fn hint(&self) -> Option<String> {
         let hint = match self {
             Self::NotPositive { .. } => "measure it, or take a method that does not need it",
+            Self::Width { .. } => {
+                "look at the number and its unit, as 20 in for one tip or 60 ft for the whole boom"
+            }
             Self::Doubt { .. } => "leave it out to take the usual one",
             Self::Tips { .. } => "count the tips that spray",
             Self::Overlap { .. } => {

@@ -101,7 +101,7 @@ impl WidthKind {
                 "tips times spacing: the whole boom was collected, and its end tips spray half a spacing beyond"
             }
             Self::AsGiven => {
-                "the width that goes with what was collected: tip spacing for one tip, swath for the boom"
+                "the width that one tip (tip spacing) or the whole boom (tips × spacing) covers, as given"
             }
             Self::EffectiveSwath => "the effective swath: what is wetted less what the next pass wets again",
             Self::Band => "the band: only that ground is treated",

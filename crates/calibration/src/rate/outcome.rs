@@ -1,5 +1,6 @@
 //! What every method answers, and how it is put together.
 
+use super::findings::large_doubt;
 use super::method::{Method, WidthKind};
 use crate::doubt::{Budget, Known};
 use units::{Amount, Arg, Finding, Kind, Ranged, VolumePerArea, Working};
@@ -28,8 +29,9 @@ impl Rate {
         method: Method,
         width: WidthKind,
         working: Working,
-        findings: Vec<Finding>,
+        mut findings: Vec<Finding>,
     ) -> Self {
+        findings.extend(large_doubt(&known));
         let rate = known.ranged();
         let working = working
             .figure("which width", Arg::Text(width.why().to_string()))

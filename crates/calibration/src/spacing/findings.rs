@@ -12,7 +12,7 @@ pub(super) fn findings(readings: &SpacingReadings, spacing: &Spacing) -> Vec<Fin
     let mut findings = Vec::new();
     findings.extend(outside(spacing));
     if spacing.moves.len() > 1 {
-        // One move is told with the gaps it mends; of several, each by itself.
+        // One move is told with the gaps it mends; of several, each by itself and only there.
         findings.extend(spacing.moves.iter().map(Move::finding));
     }
     findings.extend(unmendable(spacing));
@@ -75,7 +75,7 @@ fn outside(spacing: &Spacing) -> Option<Finding> {
                 Side::Right => finding.to_do("Move tip {tips} to the right by {distance}, as you sit."),
             }
         }
-        _ => finding.to_do("Move tips {tips}."),
+        _ => finding,
     })
 }
 
@@ -177,17 +177,20 @@ fn too_small(spacing: &Spacing) -> Option<Finding> {
 
 fn even(spacing: &Spacing) -> Option<Finding> {
     let worst = worst(&spacing.gaps)?;
+    let alike = spacing.gaps.iter().all(|gap| (gap.size - worst.size).abs() <= SLACK);
+    let as_meant = worst.error.value.abs() <= SLACK;
+    let english = match (alike, as_meant) {
+        (true, true) => "Every gap is {size}.",
+        (true, false) => "Every gap is {size}, within {limit} of {intended}.",
+        (false, _) => "Every gap is within {limit} of {intended}; the worst, gap {worst}, is {size}.",
+    };
     (spacing.verdict == Verdict::Within).then(|| {
-        Finding::new(
-            Weight::Note,
-            "spacing_even",
-            "Every gap is within {limit} of {intended}; the worst, gap {worst}, is {size}.",
-        )
-        .with("limit", Arg::Percent(spacing.limit.share() * 100.0))
-        .with("intended", width(spacing.intended))
-        .with("worst", Arg::Count(worst.number))
-        .with("size", width(worst.size))
-        .judged(Verdict::Within, spacing.limit.source())
+        Finding::new(Weight::Note, "spacing_even", english)
+            .with("limit", Arg::Percent(spacing.limit.share() * 100.0))
+            .with("intended", width(spacing.intended))
+            .with("worst", Arg::Count(worst.number))
+            .with("size", width(worst.size))
+            .judged(Verdict::Within, spacing.limit.source())
     })
 }
 

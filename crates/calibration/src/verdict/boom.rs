@@ -104,7 +104,7 @@ fn if_faulty(cups: &Likelihood, middle: f64) -> f64 {
 /// tips are all rounded alike, so the marks do not average out), then integrated on a fine one about the best.
 pub(super) fn booms(blocks: &[Block], prior: &Prior, grid: &FlowGrid, search: &Search) -> (Vec<Boom>, f64) {
     let mut found: Vec<(Boom, f64)> = Vec::new();
-    for spread in &prior.spreads {
+    for (spread, believed) in &prior.spreads {
         let alike = ((spread * spread + search.smear * search.smear) / search.tips.max(1.0)).sqrt();
         let reach = search.about * (SURE * alike + 0.6 * search.marks);
         let coarse = line(search.about - reach, search.about + reach, COARSE);
@@ -123,7 +123,8 @@ pub(super) fn booms(blocks: &[Block], prior: &Prior, grid: &FlowGrid, search: &S
             let (log, faulty) = weigh(blocks, middle, *spread, prior, grid);
             if log.is_finite() {
                 // Middle flows stand wider apart for wider spreads; each stands for its own stretch.
-                found.push((Boom { middle, spread: *spread, faulty, weight: 0.0 }, log + libm::log(apart)));
+                let log = log + libm::log(apart * believed);
+                found.push((Boom { middle, spread: *spread, faulty, weight: 0.0 }, log));
             }
         }
     }
@@ -160,8 +161,7 @@ fn weigh(blocks: &[Block], middle: f64, spread: f64, prior: &Prior, grid: &FlowG
         return (f64::NEG_INFINITY, 0.0);
     }
     let law = TipLaw::of(middle, spread, grid);
-    let evidence: Vec<Vec<(f64, Vec<(f64, f64)>)>> =
-        blocks.iter().map(|block| evidence(block, &law)).collect();
+    let evidence: Vec<Vec<Evidence>> = blocks.iter().map(|block| evidence(block, &law)).collect();
     let log_of = |(faulty, weight): &(f64, f64)| {
         libm::log(*weight)
             + blocks.iter().zip(&evidence).map(|(block, cases)| block_log(block, cases, *faulty)).sum::<f64>()
@@ -183,18 +183,26 @@ fn line(from: f64, to: f64, count: u32) -> Vec<f64> {
     (0..count).map(|place| from + (to - from) * f64::from(place) / f64::from(count - 1)).collect()
 }
 
-/// For each case of a block its weight, and for each tip the probability of its cups if sound and if faulty.
-fn evidence(block: &Block, law: &TipLaw) -> Vec<(f64, Vec<(f64, f64)>)> {
-    let of_case = |case: &Case| {
-        let tips = case.likelihoods.iter().map(|cups| (law.if_sound(cups), if_faulty(cups, law.middle)));
-        (case.weight, tips.collect())
+/// One case of a block on one boom.
+struct Evidence {
+    /// The case's prior weight.
+    weight: f64,
+    /// For each tip the probability of its cups if it is sound, and if it is faulty.
+    tips: Vec<(f64, f64)>,
+}
+
+fn evidence(block: &Block, law: &TipLaw) -> Vec<Evidence> {
+    let of_case = |case: &Case| Evidence {
+        weight: case.weight,
+        tips: case.likelihoods.iter().map(|cups| (law.if_sound(cups), if_faulty(cups, law.middle))).collect(),
     };
     block.cases.iter().map(of_case).collect()
 }
 
-fn block_log(block: &Block, cases: &[(f64, Vec<(f64, f64)>)], faulty: f64) -> f64 {
-    let of_case = |(weight, tips): &(f64, Vec<(f64, f64)>)| {
-        weight * tips.iter().map(|(sound, broken)| (1.0 - faulty) * sound + faulty * broken).product::<f64>()
+fn block_log(block: &Block, cases: &[Evidence], faulty: f64) -> f64 {
+    let of_case = |case: &Evidence| {
+        let tips = case.tips.iter();
+        case.weight * tips.map(|(sound, broken)| (1.0 - faulty) * sound + faulty * broken).product::<f64>()
     };
     f64::from(block.copies) * libm::log(cases.iter().map(of_case).sum::<f64>())
 }

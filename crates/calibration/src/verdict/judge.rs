@@ -169,7 +169,14 @@ fn judge_group(
     let mut flows: Vec<f64> = tips.iter().filter_map(|tip| flow(tip)).map(Quantity::si).collect();
     flows.sort_by(f64::total_cmp);
     let middle = *flows.get(flows.len() / 2)?;
-    let plain = CupModel { density: round.density, doubts: &model.doubts, late: 0.0, drift: 0.0, turns: &[] };
+    let plain = CupModel {
+        density: round.density,
+        doubts: &model.doubts,
+        late: 0.0,
+        drift: 0.0,
+        misread: model.prior.misread,
+        turns: &[],
+    };
     let sharp: Vec<f64> =
         tips.iter().filter(|tip| !tip.catches.is_empty()).map(|tip| sharpness(tip, &plain)).collect();
     let finest = sharp.iter().copied().fold(1.0, f64::min);
@@ -319,7 +326,14 @@ fn blocks(
 ) -> (Vec<Block>, Vec<Block>) {
     let cups = |tip: &TipCatches, late: f64| {
         let turns = turns_of(tip.number, &model.order);
-        let cups = CupModel { density: round.density, doubts: &model.doubts, late, drift, turns: &turns };
+        let cups = CupModel {
+            density: round.density,
+            doubts: &model.doubts,
+            late,
+            drift,
+            misread: model.prior.misread,
+            turns: &turns,
+        };
         Likelihood::of(tip, &cups, grid)
     };
     let mut uncaught = Vec::new();

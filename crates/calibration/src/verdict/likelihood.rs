@@ -50,7 +50,10 @@ impl Likelihood {
         let Some((first, last)) = stretch else { return Self::of_nothing(grid) };
         let values = (first..=last).map(|node| {
             let flow = grid.flow(node);
-            catches.iter().map(|cup| cup.probability(flow)).product()
+            catches
+                .iter()
+                .map(|cup| (1.0 - cups.misread) * cup.probability(flow) + cups.misread * cup.by_chance())
+                .product()
         });
         Self::new(first, values.collect(), grid)
     }
@@ -67,6 +70,8 @@ pub(super) struct CupModel<'a> {
     pub late: f64,
     /// The drift of the flow over the whole test, as a share.
     pub drift: f64,
+    /// The share of cups that are misread.
+    pub misread: f64,
     /// When each cup of the tip was caught, from −½ at the first cup of the test to ½ at the last.
     pub turns: &'a [f64],
 }
@@ -130,6 +135,12 @@ impl Cup {
         } else {
             0.5 * (libm::erfc(-to) - libm::erfc(-from))
         }
+    }
+
+    /// The probability of just this reading if the cup was misread: one mark of all up to twice what was read.
+    fn by_chance(&self) -> f64 {
+        let most = self.low + self.high;
+        if self.step > 0.0 && most > 0.0 { (self.step / most).min(1.0) } else { 0.0 }
     }
 
     /// The standard deviation of the caught volume at a flow: timing, handling and the soft edge of the marks.

@@ -42,7 +42,7 @@ pub struct CatchArgs {
     /// How far the marks of the cup are apart
     #[arg(long, value_name = "VOLUME", required_unless_present = "batch")]
     pub step: Option<String>,
-    /// How far a tip may be off: a percentage of the mean, or a named limit (mean-5, mean-10, inspection-10-15); 10 % where left out
+    /// How far a tip may be off: a percentage of the mean, or a named limit (mean-5, mean-10, new-10, new-over-10, inspection-10-15); 10 % where left out
     #[arg(long, value_name = "LIMIT")]
     pub limit: Option<String>,
     /// Flow of a new tip at a pressure, to hold each tip against

@@ -18,7 +18,8 @@ pub fn run(args: &CourseArgs, system: UnitSystem) -> Result<Answer, CliError> {
         (UnitSystem::Us, true) => CourseKind::Boomless,
         (UnitSystem::Us, false) => CourseKind::OneTip,
     };
-    let course = known("--width", Course::new(kind, width))?;
+    let course =
+        Course::new(kind, width).map_err(|error| CliError::as_given("--width", &args.width, &error))?;
     let speed: Option<Speed> = maybe("--speed", args.speed.as_ref())?;
     let list = course.findings();
     let (cup, rate) = match course.cup_unit() {

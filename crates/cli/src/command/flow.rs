@@ -2,12 +2,12 @@
 
 use serde_json::json;
 use sprayer::{RatedFlow, Scale, TipSize};
-use units::{Amount, Arg, Density, Flow, Kind, Pressure, UnitSystem, Working};
+use units::{Amount, Arg, Density, Finding, Flow, Kind, Pressure, UnitSystem, Weight, Working};
 
 use super::input::{known, maybe, positive};
 use crate::args::FlowArgs;
 use crate::error::CliError;
-use crate::out::{Answer, number, quantity, working};
+use crate::out::{Answer, findings, number, quantity, working};
 
 /// Works it out.
 pub fn run(args: &FlowArgs, system: UnitSystem) -> Result<Answer, CliError> {
@@ -32,12 +32,17 @@ pub fn run(args: &FlowArgs, system: UnitSystem) -> Result<Answer, CliError> {
         }
     };
     let flow = water / factor;
+    if pressure > HIGHEST {
+        return Err(beyond(args, pressure, system));
+    }
+    let doubtful: Vec<Finding> = doubtful(pressure).into_iter().collect();
     let steps = steps(&rated, pressure, factor, flow);
     let mut answer = Answer::of(json!({
         "flow": quantity(flow, Kind::Flow, system),
         "pressure": quantity(pressure, Kind::Pressure, system),
         "water_flow": quantity(water, Kind::Flow, system),
         "density_factor": number(factor),
+        "findings": findings(&doubtful, system),
         "working": working(&steps, system),
     }));
     let text = |amount: Amount| amount.text(system);
@@ -59,8 +64,51 @@ pub fn run(args: &FlowArgs, system: UnitSystem) -> Result<Answer, CliError> {
             );
         }
     }
+    answer.findings(&doubtful, system);
     answer.why(steps);
     Ok(answer)
+}
+
+/// No sprayer's pump reaches more. Our own limit.
+const HIGHEST: Pressure = Pressure::psi(1000.0);
+/// Tips of booms hardly spray below or above these. Our assumption.
+const SELDOM: (Pressure, Pressure) = (Pressure::psi(5.0), Pressure::psi(150.0));
+
+/// A pressure that no tip is sprayed at, with the option that asks for it.
+fn beyond(args: &FlowArgs, pressure: Pressure, system: UnitSystem) -> CliError {
+    let (name, text) = match (&args.pressure, &args.flow) {
+        (Some(text), _) => ("--pressure", text.as_str()),
+        (None, flow) => ("--flow", flow.as_deref().unwrap_or_default()),
+    };
+    let shown = |pressure| Amount::new(pressure, Kind::Pressure).text(system);
+    let message = if name == "--flow" {
+        format!(
+            "{name}: \"{}\" takes {} through this tip; at most {} can be",
+            text.trim(),
+            shown(pressure),
+            shown(HIGHEST)
+        )
+    } else {
+        format!("{name}: \"{}\" is more than any sprayer has; at most {} can be", text.trim(), shown(HIGHEST))
+    };
+    CliError::usage(
+        "pressure_beyond",
+        message,
+        "look at the number and its unit; 0.30 gal/min and 40 psi are usual for a tip",
+    )
+}
+
+/// A pressure that is seldom meant.
+fn doubtful(pressure: Pressure) -> Option<Finding> {
+    let english = if pressure < SELDOM.0 {
+        "At {pressure} hardly any tip makes a whole fan. Are the numbers and their units right?"
+    } else if pressure > SELDOM.1 {
+        "Hardly any boom sprays at {pressure}. Are the numbers and their units right?"
+    } else {
+        return None;
+    };
+    let finding = Finding::new(Weight::Doubt, "pressure_doubtful", english);
+    Some(finding.with("pressure", Arg::Amount(Amount::new(pressure, Kind::Pressure))))
 }
 
 /// The rated flow by either way of naming a tip; a size is taken on the scale of the units asked for.

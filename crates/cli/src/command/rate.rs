@@ -3,10 +3,10 @@
 use calibration::doubt::{DoubtOf, Known};
 use calibration::rate::{
     Band, Boomless, BroadcastWidth, CatchOverCourse, Collected, Directed, DistanceRefill, EffectiveSwath,
-    FlowSpeedWidth, FromRow, HandWalking, KnownArea, Rate, per_small_area,
+    FlowSpeedWidth, FromRow, HandWalking, Input, KnownArea, Rate, RateError, per_small_area,
 };
 use serde_json::{Value, json};
-use units::{Amount, Doubted, Kind, Length, Quantity, UnitSystem, Volume, sensible};
+use units::{Amount, Doubted, Finding, Kind, Length, Quantity, UnitSystem, Volume, sensible_doubt};
 
 use super::input::known;
 use crate::args::{RateArgs, WidthKind};
@@ -17,8 +17,14 @@ use crate::out::{self, Answer, findings, ranged, working};
 pub fn run(args: &RateArgs, system: UnitSystem) -> Result<Answer, CliError> {
     let rates = rates(args)?;
     let mut answer = Answer::of(object(&rates, system));
+    let mut told: Vec<Finding> = Vec::new();
     for rate in &rates {
         lines(&mut answer, rate, system);
+        // What is said of the treated ground and of the crop alike is told once.
+        let new: Vec<Finding> = rate.findings.iter().filter(|one| !told.contains(one)).cloned().collect();
+        answer.findings(&new, system);
+        answer.why(rate.working.clone());
+        told.extend(new);
     }
     Ok(answer)
 }
@@ -56,20 +62,20 @@ fn by_kind(args: &RateArgs, collected: Collected) -> Result<Vec<Rate>, CliError>
                     CatchOverCourse { caught, course, timing, width }.rate()
                 }
             };
-            vec![known("", rate)?]
+            vec![worked(args, rate)?]
         }
         WidthKind::Band => {
             let rows = doubted("--row", given("--row", args.row.as_ref())?, Known::rows)?;
-            let rate = known("", Band { collected, from, band: width(Known::band)?, rows }.rate())?;
+            let rate = worked(args, Band { collected, from, band: width(Known::band)?, rows }.rate())?;
             vec![rate.treated, rate.crop]
         }
         WidthKind::Directed => {
             let rows = doubted("--row", given("--row", args.row.as_ref())?, Known::rows)?;
-            vec![known("", Directed { collected, from, rows }.rate())?]
+            vec![worked(args, Directed { collected, from, rows }.rate())?]
         }
         WidthKind::Boomless => {
             let swath = EffectiveSwath::Given(width(Known::swath_by_sight)?);
-            vec![known("", Boomless { collected, swath }.rate())?]
+            vec![worked(args, Boomless { collected, swath }.rate())?]
         }
         WidthKind::Hand => {
             let width = width(Known::swath_by_sight)?;
@@ -80,7 +86,7 @@ fn by_kind(args: &RateArgs, collected: Collected) -> Result<Vec<Rate>, CliError>
                     "or give --used and --area for a sprayed plot",
                 ));
             };
-            vec![known("", HandWalking { flow, speed, width }.rate())?]
+            vec![worked(args, HandWalking { flow, speed, width }.rate())?]
         }
     })
 }
@@ -102,7 +108,7 @@ fn which_width(args: &RateArgs, kind: WidthKind) -> Result<(), CliError> {
 fn used_over(args: &RateArgs, used: Known<Volume>) -> Result<Rate, CliError> {
     if let Some(area) = &args.area {
         let area = doubted("--area", area, Known::field)?;
-        return known("", KnownArea { used, area }.rate());
+        return worked(args, KnownArea { used, area }.rate());
     }
     let Some(distance) = &args.distance else {
         return Err(CliError::usage(
@@ -113,7 +119,23 @@ fn used_over(args: &RateArgs, used: Known<Volume>) -> Result<Rate, CliError> {
     };
     let distance = doubted("--distance", distance, Known::taped_course)?;
     let swath = doubted("--swath", given("--swath", args.swath.as_ref())?, Known::swath)?;
-    known("", DistanceRefill { used, distance, swath }.rate())
+    worked(args, DistanceRefill { used, distance, swath }.rate())
+}
+
+/// A rate, or which option is at fault; a width with the text as it was typed.
+fn worked<T>(args: &RateArgs, rate: Result<T, RateError>) -> Result<T, CliError> {
+    rate.map_err(|error| {
+        let option = match &error {
+            RateError::Width { what: Input::Rows, .. } => ("--row", &args.row),
+            RateError::Width { .. } if args.swath.is_some() => ("--swath", &args.swath),
+            RateError::Width { .. } => ("--width", &args.width),
+            _ => ("", &None),
+        };
+        match option {
+            (name, Some(text)) => CliError::as_given(name, text, &error),
+            (_, None) => CliError::input("", &error),
+        }
+    })
 }
 
 fn given<'a>(name: &str, text: Option<&'a String>) -> Result<&'a str, CliError> {
@@ -186,10 +208,8 @@ fn lines(answer: &mut Answer, rate: &Rate, system: UnitSystem) {
         answer.plain(format!(
             "most of the doubt: {} (± {} %); to make it smaller, {}",
             largest.of.name(),
-            sensible(100.0 * largest.relative * units::NORMAL_95),
+            sensible_doubt(100.0 * largest.relative * units::NORMAL_95),
             largest.of.smaller()
         ));
     }
-    answer.findings(&rate.findings, system);
-    answer.why(rate.working.clone());
 }

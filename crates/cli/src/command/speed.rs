@@ -1,11 +1,11 @@
 //! `evenswath speed`: speed from timed runs over a measured course.
 
 use calibration::doubt::Known;
-use calibration::drive::{Direction, Drive, DriveSpeed, Run, Timing, drive_speed};
+use calibration::drive::{Direction, Drive, DriveError, DriveSpeed, Run, Timing, drive_speed};
 use serde_json::json;
 use units::{Amount, Kind, Length, Time, UnitSystem, Verdict, sensible};
 
-use super::input::{known, maybe, positive, quantity};
+use super::input::{maybe, positive, quantity};
 use crate::args::SpeedArgs;
 use crate::error::CliError;
 use crate::out::{self, Answer, findings, number, ranged, working};
@@ -38,7 +38,10 @@ pub fn run(args: &SpeedArgs, system: UnitSystem) -> Result<Answer, CliError> {
         timing: Timing { start: hand, stop: hand, ..Timing::default() },
         dash: maybe("--dash", args.dash.as_ref())?,
     };
-    let speed = known("", drive_speed(&drive))?;
+    let speed = drive_speed(&drive).map_err(|error| {
+        let name = if matches!(error, DriveError::Timer { .. }) { "--timer" } else { "" };
+        CliError::input(name, &error)
+    })?;
     let mut answer = Answer::of(object(&speed, system));
     lines(&mut answer, &speed, system);
     answer.outside = speed.findings.iter().any(|finding| finding.verdict == Some(Verdict::Outside));

@@ -58,6 +58,13 @@ fn with_units_kept(text: &str) -> String {
     kept
 }
 
+/// A working's code as a heading: "rate_deviation" reads "Rate deviation".
+fn plain_words(code: &str) -> String {
+    let words = code.replace('_', " ");
+    let mut letters = words.chars();
+    letters.next().map_or(String::new(), |first| first.to_uppercase().chain(letters).collect())
+}
+
 /// Where the words of a line begin: behind its blanks and a list's dash, or its number and sign.
 fn hanging(text: &str) -> usize {
     let rest = text.trim_start();
@@ -183,6 +190,9 @@ impl Answer {
         }
         for working in &self.working {
             writeln!(out)?;
+            if self.working.len() > 1 {
+                writeln!(out, "{BOLD}{}{BOLD:#}", plain_words(working.code))?;
+            }
             for text in working.lines(system) {
                 writeln!(out, "{text}")?;
             }

@@ -91,8 +91,10 @@ fn args(args: &units::Args, system: UnitSystem) -> Value {
 fn arg(value: &Arg, system: UnitSystem) -> Value {
     match value {
         Arg::Amount(value) => amount(value, system),
-        Arg::Percent(value) | Arg::Deviation(value) | Arg::Number(value) => number(*value),
-        Arg::Off { percent, .. } => number(*percent),
+        Arg::Percent(value) | Arg::Deviation(value) | Arg::Doubt(value) | Arg::Number(value) => {
+            number(*value)
+        }
+        Arg::Off { percent, .. } | Arg::DeviationFrom { percent, .. } => number(*percent),
         Arg::Count(count) => Value::from(*count),
         Arg::Tips(tips) => json!(tips),
         Arg::Text(text) => Value::from(text.as_str()),

@@ -2,6 +2,8 @@
 
 mod answer;
 mod json;
+mod visit_cups;
+mod visit_head;
 pub mod visit_json;
 pub mod visit_text;
 

@@ -127,6 +127,9 @@ fn rate_object(part: &RateOutcome, system: UnitSystem) -> Value {
     if let Some(carrier) = &part.carrier {
         object["of_carrier"] = ranged(carrier, Kind::Rate, system);
     }
+    if let Some(cleaned) = &part.once_cleaned {
+        object["once_cleaned"] = ranged(cleaned, Kind::Rate, system);
+    }
     let others: Vec<Value> = part.rates.iter().skip(1).map(|other| rate::one(other, system)).collect();
     if !others.is_empty() {
         object["others"] = Value::Array(others);

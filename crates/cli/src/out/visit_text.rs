@@ -1,9 +1,9 @@
 //! A visit as one would tell it to a neighbour: the answer first, then what to do, then how to get it again.
 
-use calibration::catch::{TipState, TipSummary};
+use calibration::catch::TipState;
 use units::{Amount, Finding, Kind, UnitSystem, Verdict, Weight, percent_text};
 use visit::Visit;
-use visit::findings::{CatchOutcome, Outcome, Place, RoundOutcome};
+use visit::findings::{CatchOutcome, Outcome, Place, RateOutcome};
 use visit::record::place_word;
 
 use super::Answer;
@@ -11,29 +11,21 @@ use crate::command::load;
 
 /// Writes it.
 pub fn lines(answer: &mut Answer, visit: &Visit, outcome: &Outcome, system: UnitSystem) {
-    let about = &visit.about;
-    let title: Vec<&str> =
-        [&about.sprayer, &about.farm, &about.date].into_iter().filter_map(|text| text.as_deref()).collect();
-    if !title.is_empty() {
-        answer.plain(title.join(" · "));
-        answer.plain("");
-    }
+    super::visit_head::heading(answer, &visit.about);
     if outcome.all().next().is_none()
         && outcome.rate.is_none()
         && outcome.speed.is_none()
         && outcome.catch.is_none()
+        && outcome.spacing.is_none()
     {
-        answer.main("There is nothing in this visit yet.");
-        answer
-            .plain("Fill in what was measured: the drive, the cups, the spacing. Each part tells by itself. `evenswath visit new` \
-             writes a file with every field and a word about it.");
+        super::visit_head::nothing_measured(answer, visit.machine.as_ref());
         return;
     }
     stops(answer, outcome, system);
     puts_out(answer, visit, outcome, system);
     full_tank(answer, outcome, system);
     to_do(answer, outcome, system);
-    cups(answer, outcome, system);
+    super::visit_cups::cups(answer, visit, outcome, system);
     again(answer, outcome, system);
     good_to_know(answer, outcome, system);
     answer.plain("");
@@ -64,6 +56,10 @@ fn puts_out(answer: &mut Answer, visit: &Visit, outcome: &Outcome, system: UnitS
         if let Some(range) = amount.range_text(system) {
             answer.plain(format!("  most likely {range}"));
         }
+        as_found(answer, rate, system);
+        if outcome.setting.as_ref().is_some_and(visit::findings::Repeat::differ) {
+            answer.plain("  put together from a drive and a catch at different settings");
+        }
         let against = outcome.target.as_ref().and_then(|target| target.against_intended);
         if let (Some(target), Some(against)) = (&visit.target, against) {
             let wanted = Amount::new(target.rate.value(), Kind::Rate).text(system);
@@ -86,10 +82,36 @@ fn puts_out(answer: &mut Answer, visit: &Visit, outcome: &Outcome, system: UnitS
         answer
             .main(format!("Nothing comes out of {}", if caught == 1 { "the tip" } else { "any tip caught" }));
     } else if let Some(speed) = &outcome.speed {
-        answer.main(format!("It drives {}", Amount::ranged(&speed.speed.ranged(), Kind::Speed).text(system)));
+        let amount = Amount::ranged(&speed.speed.ranged(), Kind::Speed);
+        answer.main(format!("It drives {}", amount.text(system)));
+        if let Some(range) = amount.range_text(system) {
+            answer.plain(format!("  most likely {range}"));
+        }
         answer.plain("  what it puts out needs the cups too");
     } else if outcome.catch.is_some() {
         answer.main("The cups are caught; what it puts out needs a timed drive too.");
+    } else if let Some(spacing) = outcome.spacing.as_ref() {
+        let off = spacing.gaps.iter().filter(|gap| gap.verdict == Verdict::Outside).count();
+        answer.main(match (spacing.verdict, off) {
+            (Verdict::Within, _) if spacing.gaps.len() == 1 => "The gap is in order".to_string(),
+            (Verdict::Within, _) => format!("All {} gaps are in order", spacing.gaps.len()),
+            (Verdict::Outside, 1) => format!("One of {} gaps is off", spacing.gaps.len()),
+            (Verdict::Outside, off) => format!("{off} of {} gaps are off", spacing.gaps.len()),
+            (Verdict::CannotTell, _) => "Whether every gap is in order cannot be told yet".to_string(),
+        });
+    }
+}
+
+/// With tips plugged the rate is as found; what it will be once they run stands beside it.
+fn as_found(answer: &mut Answer, rate: &RateOutcome, system: UnitSystem) {
+    if let Some(cleaned) = &rate.once_cleaned {
+        let (tips, runs) = match rate.plugged.as_slice() {
+            [one] => (format!("tip {one}"), "it runs as the others do"),
+            many => (units::Arg::Tips(many.to_vec()).text(system), "they run as the others do"),
+        };
+        let tips = if rate.plugged.len() > 1 { format!("tips {tips}") } else { tips };
+        let cleaned = Amount::ranged(cleaned, Kind::Rate).text(system);
+        answer.plain(format!("  as found, with {tips} plugged; about {cleaned} once {runs}"));
     }
 }
 
@@ -103,7 +125,20 @@ fn full_tank(answer: &mut Answer, outcome: &Outcome, system: UnitSystem) {
     let volume = Amount::new(tank.full.volume, Kind::Volume).text(system);
     let area = Amount::ranged(&tank.full.area, Kind::Area);
     let range = area.range_text(system).map_or(String::new(), |range| format!(" (most likely {range})"));
-    answer.main(format!("A full tank of {volume} does {}{range}", area.text(system)));
+    let text = area.text(system);
+    let text = match (outcome.rate.as_ref().and_then(|rate| rate.treated), text.split_once(' ')) {
+        // Of a field sprayed in bands a tank does the bands alone.
+        (Some(_), Some((number, _))) => match system {
+            UnitSystem::Us => format!("{number} treated acres"),
+            UnitSystem::Metric => format!("{number} treated hectares"),
+        },
+        _ => text,
+    };
+    answer.main(format!("A full tank of {volume} does {text}{range}"));
+    for finding in &tank.own_findings {
+        let action = finding.action(system).map_or(String::new(), |action| format!(" {action}"));
+        answer.plain(format!("  {}{action}", finding.text(system)));
+    }
     for product in &tank.full.products {
         let exact = product.amount.value().shown(product.system).text(product.system);
         match &product.measure {
@@ -153,71 +188,6 @@ fn to_do(answer: &mut Answer, outcome: &Outcome, system: UnitSystem) {
             Weight::Act => answer.act(text),
             _ => answer.plain(text),
         }
-    }
-}
-
-/// The row of cups: numbers, readings, and a sign under each that is not in order.
-fn cups(answer: &mut Answer, outcome: &Outcome, system: UnitSystem) {
-    let Some(catch) = &outcome.catch else { return };
-    let now = catch.now();
-    let time = Amount::new(now.round.time, Kind::Time).text(system);
-    let unit = now.round.unit.as_ref().map_or("", units::Unit::text);
-    answer.head(format!("The cups, {}, {time}, {unit}, from the left as you sit", now.round.kind.word()));
-    for line in now.verdicts.summary.tips.chunks(CUPS_IN_A_LINE) {
-        cup_lines(answer, now, line);
-    }
-    if now
-        .verdicts
-        .summary
-        .tips
-        .iter()
-        .any(|tip| sign(tip.state, tip.verdict, tip.measured.map(|range| range.deviation)) != " ")
-    {
-        answer
-            .plain("  ^ too much   v too little   0 plugged   ? cannot be told from this cup   - not caught");
-    }
-}
-
-/// Cups in a line, so that it fits a screen 80 letters wide. Our own choice.
-const CUPS_IN_A_LINE: usize = 12;
-
-fn cup_lines(answer: &mut Answer, now: &RoundOutcome, tips: &[TipSummary]) {
-    let mut rows = ["  tip".to_string(), "  cup".to_string(), "     ".to_string()];
-    let mut section = tips.first().map(|tip| tip.section);
-    for tip in tips {
-        if section != Some(tip.section) {
-            section = Some(tip.section);
-            rows.iter_mut().take(2).for_each(|row| row.push_str(" |"));
-            rows[2].push_str("  ");
-        }
-        let facts = now.round.tips.iter().find(|facts| facts.number == tip.number);
-        let readings: Vec<&str> = facts
-            .iter()
-            .flat_map(|facts| &facts.catches)
-            .filter_map(|catch| catch.reading().written().terms().first().map(units::Term::number))
-            .collect();
-        let reading = if readings.is_empty() { "-".to_string() } else { readings.join("+") };
-        let sign = sign(tip.state, tip.verdict, tip.measured.map(|range| range.deviation));
-        let wide = reading.chars().count().max(4) + 1;
-        rows[0].push_str(&format!("{:>wide$}", tip.number));
-        rows[1].push_str(&format!("{reading:>wide$}"));
-        rows[2].push_str(&format!("{sign:>wide$}"));
-    }
-    for row in rows {
-        if !row.trim().is_empty() {
-            answer.verbatim(row.trim_end());
-        }
-    }
-}
-
-fn sign(state: TipState, verdict: Option<Verdict>, deviation: Option<f64>) -> &'static str {
-    match (state, verdict) {
-        (TipState::Plugged, _) => "0",
-        (TipState::NotCaught, _) => "-",
-        (_, Some(Verdict::CannotTell)) => "?",
-        (_, Some(Verdict::Outside)) if deviation.unwrap_or(0.0) > 0.0 => "^",
-        (_, Some(Verdict::Outside)) => "v",
-        _ => " ",
     }
 }
 
@@ -279,11 +249,13 @@ fn good_to_know(answer: &mut Answer, outcome: &Outcome, system: UnitSystem) {
 }
 
 /// Findings whose figures stand at the top of the page already.
-const TOLD_ABOVE: &[&str] = &["rate_within", "rate_outside", "rate_cannot_tell"];
+const TOLD_ABOVE: &[&str] =
+    &["rate_within", "rate_outside", "rate_cannot_tell", "rate_of_two_settings", "rate_with_plugged"];
 
 fn working(answer: &mut Answer, outcome: &Outcome) {
     answer.working.extend(outcome.rate.as_ref().map(|rate| rate.main().working.clone()));
     answer.working.extend(outcome.speed.as_ref().map(|speed| speed.working.clone()));
+    answer.working.extend(outcome.catch.as_ref().and_then(|catch| catch.now().verdicts.working.clone()));
     answer.working.extend(outcome.spacing.as_ref().map(|spacing| spacing.working.clone()));
     let told: Vec<_> = outcome.all().filter_map(|(_, finding)| finding.working.clone()).collect();
     answer.working.extend(told);

@@ -3,7 +3,7 @@
 use calibration::catch::LimitProfile;
 use calibration::course::{Course, CourseKind};
 use calibration::doubt::Known;
-use calibration::rate::{BroadcastWidth, CatchOverCourse, rate_at_new_speed};
+use calibration::rate::{BroadcastWidth, CatchOverCourse};
 use planning::{Setup, SpeedChange, change_to_hit, rate_at_speed};
 use sprayer::PressureControl;
 use units::{Length, Ranged, Speed, Volume, VolumePerArea};
@@ -54,11 +54,8 @@ fn fluid_ounces_from_one_tip_over_that_drive_are_gallons_per_acre() -> Outcome<(
 fn at_constant_pressure_half_the_speed_puts_out_twice_as_much() -> Outcome<()> {
     let rate = VolumePerArea::gallons_per_acre(14.3);
     let (speed, half) = (Speed::miles_per_hour(5.2), Speed::miles_per_hour(2.6));
-    let measured =
-        rate_at_new_speed(&Ranged::exact(rate), speed, half, PressureControl::Constant)?.rate.value;
-    for twice in [measured, rate_at_speed(rate, speed, half)?] {
-        assert!((twice.ratio_to(rate) - 2.0).abs() < 1e-12, "{twice:?}");
-    }
+    let twice = rate_at_speed(&Ranged::exact(rate), speed, half, PressureControl::Constant)?.rate.value;
+    assert!((twice.ratio_to(rate) - 2.0).abs() < 1e-12, "{twice:?}");
     // And to put out twice as much, drive half as fast.
     let setup = Setup { speed: Some(speed), control: Some(PressureControl::Constant), ..Setup::new(rate) };
     let SpeedChange::Drive(found) = change_to_hit(&setup, rate * 2.0)?.speed else {
@@ -73,7 +70,7 @@ fn where_the_pump_or_a_controller_follows_the_speed_the_rate_stays() -> Outcome<
     let rate = VolumePerArea::gallons_per_acre(14.3);
     let (speed, half) = (Speed::miles_per_hour(5.2), Speed::miles_per_hour(2.6));
     for control in [PressureControl::GroundDriven, PressureControl::RateController] {
-        let then = rate_at_new_speed(&Ranged::exact(rate), speed, half, control)?.rate.value;
+        let then = rate_at_speed(&Ranged::exact(rate), speed, half, control)?.rate.value;
         assert!((then.ratio_to(rate) - 1.0).abs() < 1e-12, "{control:?}: {then:?}");
     }
     Ok(())

@@ -1,7 +1,6 @@
 //! Speed over a course, time for a course, and what an error of speed does.
 
 use calibration::drive::{Drive, drive_speed, time_for_course};
-use calibration::rate::rate_at_new_speed;
 use planning::{pressure_to_hold, rate_at_speed, rate_error_from_speed_error};
 use sprayer::PressureControl;
 use units::{Pressure, Ranged, Speed, Time, VolumePerArea};
@@ -31,8 +30,8 @@ fn course_time(given: &Givens) -> Outcome<Found> {
 fn new_speed(given: &Givens) -> Outcome<Found> {
     let rate: VolumePerArea = given.get("rate")?;
     let (speed, new): (Speed, Speed) = (given.get("speed")?, given.get("new_speed")?);
-    let measured = rate_at_new_speed(&Ranged::exact(rate), speed, new, PressureControl::Constant)?;
-    Found::by_all(&[measured.rate.value, rate_at_speed(rate, speed, new)?])
+    let then = rate_at_speed(&Ranged::exact(rate), speed, new, PressureControl::Constant)?;
+    Found::of(then.rate.value)
 }
 
 fn speed_error_effect(given: &Givens) -> Outcome<Found> {

@@ -4,28 +4,9 @@ use units::{Pressure, Quantity, Speed, VolumePerArea};
 
 use super::error::ChangeError;
 
-/// Returns the rate at another speed with the pressure held.
-///
-/// *Units*: any.
-///
-/// *Assumptions*: constant pressure, so constant flow. Not with a ground-driven pump or a rate controller.
-///
-/// *Errors*: a rate or speed of nothing.
-///
-/// *Source*: NC State Extension, The Calibration of Turfgrass Boom Sprayers and Spreaders: 20 gal/ac at 3 mph is 10
-/// gal/ac at 6 mph.
-///
-/// *Example*: 15 gal/ac at 4 mph is 12 gal/ac at 5 mph.
-pub fn rate_at_speed(rate: VolumePerArea, speed: Speed, new: Speed) -> Result<VolumePerArea, ChangeError> {
-    rate_given(rate)?;
-    speed_given(speed)?;
-    speed_given(new)?;
-    Ok(rate * speed.ratio_to(new))
-}
-
 /// Returns the speed that hits a rate with the pressure held: speed × measured rate ÷ wanted rate.
 ///
-/// *Units*, *assumptions* and *source*: those of [`rate_at_speed`], turned round.
+/// *Units*, *assumptions* and *source*: those of [`super::rate_at_speed`] at constant pressure, turned round.
 ///
 /// *Errors*: a rate or speed of nothing.
 ///

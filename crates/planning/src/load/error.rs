@@ -21,7 +21,7 @@ pub enum LoadError {
     },
     /// A range of the rate that does not hold the rate itself, or reaches below nothing.
     #[error(
-        "the range of the rate, {} to {} gal/ac, does not hold {} gal/ac",
+        "the range of the rate, {} to {} gal/ac, must lie above nothing and hold {} gal/ac",
         .low.as_gallons_per_acre(),
         .high.as_gallons_per_acre(),
         .rate.as_gallons_per_acre()

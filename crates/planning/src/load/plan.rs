@@ -123,7 +123,7 @@ pub fn loads(job: &Job, products: &[Product]) -> Result<Loads, LoadError> {
 
     let load = |volume: Volume| load(volume, volume / job.carrier, products, job.jugs);
     let full = if full_loads > 0 { Some(load(job.tank)?) } else { None };
-    let left = total - job.tank * full_tanks;
+    let left = tidied(total - job.tank * full_tanks);
     let last = if comes_out { None } else { Some(load(left)?) };
     let small = full_loads > 0 && last.is_some() && left.ratio_to(job.tank) < SMALL_LAST_LOAD * (1.0 - HAIR);
     let shared = if small { Some(load((job.tank + left) / 2.0)?) } else { None };
@@ -146,6 +146,18 @@ pub fn loads(job: &Job, products: &[Product]) -> Result<Loads, LoadError> {
 /// A job that misses full tanks by this share of itself comes out in full tanks. Our own slack for binary
 /// arithmetic: a billionth of 1,000 gal is a fiftieth of a drop.
 const HAIR: f64 = 1e-9;
+
+/// What is left after full tanks without the noise of subtracting: 100 gal, not 99.9999999999999. A thousandth of a
+/// gallon or a litre that it misses by a hair counts as hit.
+fn tidied(left: Volume) -> Volume {
+    for step in [Volume::gallons(0.001), Volume::litres(0.001)] {
+        let steps = left.ratio_to(step);
+        if (steps - steps.round()).abs() <= HAIR * steps {
+            return step * steps.round();
+        }
+    }
+    left
+}
 
 /// A load of a volume of mix that covers an area.
 pub(super) fn load(

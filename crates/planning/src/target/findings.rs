@@ -138,11 +138,11 @@ pub(super) fn carrier(
     let finding = match verdict {
         Verdict::Within => return None,
         Verdict::Outside => Finding::new(
-            Weight::Act,
+            Weight::Stop,
             "carrier_under_label",
-            "The sprayer puts out {rate}, but the label asks for at least {least}. The label is the law.",
+            "Stop: the sprayer puts out {rate}. The label asks for at least {least}; the label is the law.",
         )
-        .to_do("Drive slower at the same pressure, or fit larger tips, and catch again."),
+        .to_do("Do not spray so. Drive slower at the same pressure, or fit larger tips, and catch again."),
         Verdict::CannotTell => Finding::new(
             Weight::Settle,
             "carrier_may_be_under_label",
@@ -197,11 +197,11 @@ pub(super) fn intended(
     )
     .figure("measured rate", Arg::Amount(rate.clone()))
     .figure("intended rate", wanted.clone())
-    .result(Arg::Deviation(deviation.percent));
+    .result(Arg::DeviationFrom { percent: deviation.percent, limit: limit_percent });
     finding
         .with("rate", Arg::Amount(rate.clone()))
         .with("intended", wanted)
-        .with("deviation", Arg::Text(units::percent_text(deviation.percent, Some(limit_percent))))
+        .with("deviation", Arg::DeviationFrom { percent: deviation.percent, limit: limit_percent })
         .with("limit", Arg::Percent(limit_percent))
         .about(rate)
         .judged(deviation.verdict, limit.source())

@@ -1,4 +1,4 @@
-//! Verdicts on a target: the label's most first and differently, then least, carrier and intended rate.
+//! Verdicts on a target: the label's most product and least carrier first and differently, then the rest.
 
 use units::{Boundary, Finding, Ranged, Verdict, VolumePerArea};
 
@@ -17,7 +17,7 @@ pub struct Judged {
     pub against_least_carrier: Option<Deviation>,
     /// What lands on the ground of each product.
     pub products: Vec<PutDown>,
-    /// What is worth telling; anything over the label comes first.
+    /// What is worth telling; anything against the label comes first.
     pub findings: Vec<Finding>,
 }
 

@@ -15,7 +15,7 @@ pub struct Doubted<Q> {
 
 /// Returns a quantity and the doubt written behind `±` or `+-`, as a quantity or a percentage of the value.
 ///
-/// *Errors*: those of a quantity, for either side.
+/// *Errors*: those of a quantity, for either side; a doubt larger than the value.
 pub fn doubted<Q: Quantity>(text: &str) -> Result<Doubted<Q>, QuantityError> {
     let Some((value, doubt)) = text.split_once('±').or_else(|| text.split_once("+-")) else {
         return Ok(Doubted { value: Q::parse(text)?, either_way: None });
@@ -23,5 +23,8 @@ pub fn doubted<Q: Quantity>(text: &str) -> Result<Doubted<Q>, QuantityError> {
     let value = Q::parse(value)?;
     let either_way =
         if doubt.contains('%') { Q::from_si(value.si() * percent(doubt)?) } else { Q::parse(doubt)? };
+    if value.is_positive() && either_way > value {
+        return Err(QuantityError::DoubtOverValue { given: text.trim().to_string() });
+    }
     Ok(Doubted { value, either_way: Some(either_way) })
 }

@@ -81,7 +81,7 @@ pub enum QuantityError {
         wanted: Dimension,
     },
     /// Too large for any arithmetic.
-    #[error("\"{given}\" is too large a number")]
+    #[error("\"{}\" is too large a number", short(.given))]
     TooLarge {
         /// The text as given.
         given: String,
@@ -116,6 +116,18 @@ pub enum QuantityError {
         /// The text as given.
         given: String,
     },
+    /// A pressure with no flow in front of it, where both are needed.
+    #[error("\"{given}\" does not say which flow")]
+    NoFlow {
+        /// The text as given.
+        given: String,
+    },
+    /// A doubt either way that is larger than the value itself.
+    #[error("the doubt in \"{given}\" is larger than the value itself")]
+    DoubtOverValue {
+        /// The text as given.
+        given: String,
+    },
     /// A span whose ends are the wrong way round or not two.
     #[error("\"{given}\" is not a span from a smaller to a larger value")]
     NotASpan {
@@ -142,6 +154,8 @@ impl QuantityError {
             | Self::ZeroUnderLine { given }
             | Self::PastSixty { given }
             | Self::NoPressure { given }
+            | Self::NoFlow { given }
+            | Self::DoubtOverValue { given }
             | Self::NotASpan { given } => Some(given),
             Self::Empty { .. } | Self::TooLong { .. } => None,
         }
@@ -178,6 +192,8 @@ impl Coded for QuantityError {
             Self::ZeroUnderLine { .. } => "quantity_zero_under_line",
             Self::PastSixty { .. } => "quantity_past_sixty",
             Self::NoPressure { .. } => "quantity_no_pressure",
+            Self::NoFlow { .. } => "quantity_no_flow",
+            Self::DoubtOverValue { .. } => "quantity_doubt_over_value",
             Self::NotASpan { .. } => "quantity_not_a_span",
         }
     }
@@ -218,9 +234,36 @@ impl Coded for QuantityError {
             }
             Self::NotANumber { .. } => Some("a number may be 14, 14.5, 14 1/2 or 1/2".to_string()),
             Self::PartsOutOfOrder { .. } => Some("write the larger part first, as 16 ft 8 in".to_string()),
-            Self::NoPressure { .. } => Some("write it as 0.30 gal/min @ 40 psi".to_string()),
+            Self::NoPressure { .. } | Self::NoFlow { .. } => {
+                Some("write it as 0.30 gal/min @ 40 psi".to_string())
+            }
+            Self::DoubtOverValue { .. } => Some(
+                "write how far it may be off either way, as 5.0 mph ± 0.1 mph or 5.0 mph ± 2 %".to_string(),
+            ),
+            Self::TooLarge { .. } => Some(
+                "look at the digits and the unit; at most fifteen digits before the point are taken"
+                    .to_string(),
+            ),
+            Self::TooLong { .. } => Some("write a number and its unit, as 16 ft 8 in".to_string()),
+            Self::ZeroUnderLine { .. } => Some("write a fraction as 1/2 or 14 1/2".to_string()),
+            Self::PastSixty { .. } => {
+                Some("1:05 is a minute and five seconds; write 75 s for 75 seconds".to_string())
+            }
             Self::NotASpan { .. } => Some("write it as 4 mph..7 mph".to_string()),
             _ => self.wanted().map(|wanted| format!("units that would do: {}", wanted.would_do())),
         }
     }
 }
+
+/// As much of a given text as a message needs: its first 40 letters.
+fn short(given: &str) -> String {
+    let mut letters = given.chars();
+    let mut short: String = letters.by_ref().take(LONGEST_SHOWN).collect();
+    if letters.next().is_some() {
+        short.push('…');
+    }
+    short
+}
+
+/// How many letters of a number too large are shown. Our own choice: half a line of a terminal.
+const LONGEST_SHOWN: usize = 40;

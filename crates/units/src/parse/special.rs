@@ -40,13 +40,20 @@ pub fn clock_time(text: &str) -> Result<Written, QuantityError> {
 
 /// Returns the flow and the pressure of a text such as `"0.30 gal/min @ 40 psi"` (also with "at").
 ///
-/// *Errors*: no `@`, or either side not a flow or pressure.
+/// *Errors*: no `@`, nothing on one side of it, or either side not a flow or pressure.
 pub fn flow_at_pressure(text: &str) -> Result<(Flow, Pressure), QuantityError> {
     let (flow, pressure) =
         text.split_once('@').or_else(|| text.split_once(" at ")).ok_or_else(|| match Flow::parse(text) {
             Ok(_) => QuantityError::NoPressure { given: text.trim().to_string() },
             Err(error) => error,
         })?;
+    let given = || text.trim().to_string();
+    if flow.trim().is_empty() {
+        return Err(QuantityError::NoFlow { given: given() });
+    }
+    if pressure.trim().is_empty() {
+        return Err(QuantityError::NoPressure { given: given() });
+    }
     Ok((Flow::parse(flow)?, Pressure::parse(pressure)?))
 }
 

@@ -6,8 +6,9 @@ use calibration::doubt::{DoubtOf, Known};
 use calibration::rate::{
     Band, Boomless, BroadcastWidth, CatchOverCourse, Collected, CourseTiming, Directed, DistanceRefill,
     EffectiveSwath, FlowSpeedWidth, FromRow, HandPlot, HandTimed, HandWalking, KnownArea, Overlap, Rate,
-    WholeTank, area_covered_by, per_small_area, rate_at_new_speed, swath_of_boom,
+    WholeTank, area_covered_by, per_small_area, swath_of_boom,
 };
+use planning::rate_at_speed;
 use sprayer::PressureControl;
 use units::{Area, Flow, Length, Speed, Time, UnitSystem, Volume};
 
@@ -24,7 +25,7 @@ pub(super) fn put(list: &mut List) -> Result<(), Box<dyn Error>> {
     for control in [PressureControl::Constant, PressureControl::GroundDriven, PressureControl::RateController]
     {
         let (then, now) = (Speed::miles_per_hour(5.3), Speed::miles_per_hour(3.7));
-        let new = rate_at_new_speed(&rate, then, now, control)?;
+        let new = rate_at_speed(&rate, then, now, control)?;
         list.ranged(format!("rate at a new speed, {}", control.word()), &new.rate);
     }
     list.ranged("ground a litre covers", &area_covered_by(Volume::litres(1.0), &rate)?);

@@ -12,6 +12,7 @@ pub(super) fn machine(part: &Part<'_>) -> Option<Machine> {
     let kinds = ["boom", "band", "directed", "boomless", "hand"];
     let kind = part.word("kind", &kinds, |word| kinds.iter().copied().find(|kind| *kind == word));
     let kind = if part.has("kind") { kind? } else { "boom" };
+    refuse_fields_of_other_kinds(part, kind);
     let coverage = match kind {
         "boomless" => boomless(part),
         "hand" => Some(Coverage::Hand { width: part.positive("spray_width") }),
@@ -28,6 +29,43 @@ pub(super) fn machine(part: &Part<'_>) -> Option<Machine> {
         ),
     };
     Some(machine)
+}
+
+/// Fields that only some kinds have, each with those kinds.
+const OF_KINDS: &[(&str, &[&str])] = &[
+    ("tips", &["boom", "band", "directed", "boomless"]),
+    ("sections", &["boom", "band", "directed"]),
+    ("groups", &["boom", "band", "directed"]),
+    ("mounting", &["boom", "band", "directed"]),
+    ("spacing", &["boom", "band"]),
+    ("band_width", &["band"]),
+    ("row_spacing", &["directed"]),
+    ("tips_per_row", &["directed"]),
+    ("effective_swath", &["boomless"]),
+    ("wetted_width", &["boomless"]),
+    ("overlap", &["boomless"]),
+    ("spray_width", &["hand"]),
+];
+
+/// A field of another kind of sprayer would be read over in silence and the rate worked out as if it were not there.
+fn refuse_fields_of_other_kinds(part: &Part<'_>, kind: &str) {
+    for (name, kinds) in OF_KINDS.iter().filter(|(name, kinds)| part.has(name) && !kinds.contains(&kind)) {
+        let theirs = match kinds {
+            [one] => format!("kind {one}"),
+            [first @ .., last] => format!("kinds {} and {last}", first.join(", ")),
+            [] => continue,
+        };
+        let this = if part.has("kind") {
+            format!("this sprayer is kind = \"{kind}\"")
+        } else {
+            "without a kind a sprayer is a boom".to_string()
+        };
+        let hint = format!("take it out, or write kind = \"{}\"", kinds[0]);
+        if let Some(value) = part.value(name) {
+            let message = format!("this belongs to {theirs}; {this}");
+            part.push_value(name, value, "file_other_kind", message, Some(hint));
+        }
+    }
 }
 
 fn boom(part: &Part<'_>, kind: &str) -> Option<Coverage> {

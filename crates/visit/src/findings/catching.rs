@@ -1,15 +1,19 @@
 //! The catch test, round by round; rounds never mix.
 
-use calibration::catch::{Catch, Cup, Limit, LimitProfile, NewTip, Round, TipCatches, Uncertainties};
+use std::collections::BTreeMap;
+
+use calibration::catch::{
+    Catch, Cup, Limit, LimitProfile, NewTip, Outlet, Round, TipCatches, TipState, Uncertainties,
+};
 use calibration::doubt::of_marks;
 use calibration::drive::DriveSpeed;
 use calibration::verdict::{CatchVerdicts, Model, Settles, judge_catches};
-use sprayer::{GroupId, RatedFlow, Scale};
+use sprayer::{GroupId, RatedFlow};
 use units::{AsWritten, Coded, Finding, Flow, Pressure, Time, Verdict, Weight};
 
 use super::again;
 use super::error::CheckError;
-use crate::record::{CatchFacts, CatchTime, LimitChoice, Machine, NamedTip, RoundFacts, TipReading, Visit};
+use crate::record::{CatchFacts, CatchTime, Coverage, LimitChoice, Machine, RoundFacts, TipReading, Visit};
 
 /// The catch test.
 #[derive(Clone, Debug)]
@@ -44,6 +48,13 @@ impl CatchOutcome {
         self.rounds[self.current..].iter().flat_map(|round| &round.verdicts.findings)
     }
 
+    /// The tips that were plugged when the whole boom was caught.
+    #[must_use]
+    pub fn plugged(&self) -> Vec<u32> {
+        let tips = self.now().verdicts.summary.tips.iter();
+        tips.filter(|tip| tip.state == TipState::Plugged).map(|tip| tip.number).collect()
+    }
+
     /// Whether a tip of the round that counts now is outside.
     #[must_use]
     pub fn is_outside(&self) -> bool {
@@ -67,16 +78,25 @@ pub(super) fn catching(
         rounds.push(test.round(round)?);
     }
     let now = rounds[current].clone();
+    let mut since = BTreeMap::new();
     for later in &mut rounds[current + 1..] {
         // A few tips caught again say nothing about a mean; they are told beside their earlier readings.
         later
             .verdicts
             .findings
             .retain(|finding| matches!(finding.weight, Weight::Doubt) && finding.code() != "tips_not_caught");
-        let told =
-            again::caught_again(&later.round, &later.verdicts.summary, &now.round, &now.verdicts.summary);
+        let (told, became) = again::caught_again(
+            &later.round,
+            &later.verdicts.summary,
+            &now.round,
+            &now.verdicts.summary,
+            &now.verdicts.limit,
+        );
         later.verdicts.findings.extend(told);
+        since.extend(became);
     }
+    let findings = std::mem::take(&mut rounds[current].verdicts.findings);
+    rounds[current].verdicts.findings = again::done_since(findings, &since);
     Ok(Some(CatchOutcome { rounds, current, doubts: test.doubts }))
 }
 
@@ -120,7 +140,7 @@ impl Test<'_> {
             marks: self.facts.cups.marks.clone(),
             holds: self.facts.cups.holds.as_ref().map(AsWritten::value),
         };
-        let absurd = round.look_for_absurd(&cup, expected, self.facts.doubtful);
+        let absurd = round.look_for_absurd_from(self.outlet(), &cup, expected, self.facts.doubtful);
         let doubtful = absurd.map_err(CheckError::of("catch"))?;
         let (limit, new_limit) = self.limits(rated.map(|rated| rated.flow()))?;
         let model = Model { doubts: self.doubts, ..Model::default() };
@@ -129,6 +149,9 @@ impl Test<'_> {
         let mut verdicts =
             judge_catches(&round, &limit, new, &model, &ways).map_err(CheckError::of("catch"))?;
         verdicts.findings.extend(doubtful);
+        verdicts.findings.extend(self.taken_as_water(&round));
+        // Tips meant to differ are no new ones of the fitted size either.
+        verdicts.new_judged.retain(|tip| verdicts.new.iter().any(|new| new.number == tip.number));
         Ok(RoundOutcome { round, verdicts })
     }
 
@@ -179,12 +202,34 @@ impl Test<'_> {
         tips.sort_by_key(|tip| tip.number);
     }
 
+    /// What the cups were held under; where there is no machine, a boom's tips.
+    fn outlet(&self) -> Outlet {
+        match self.machine().map(|machine| &machine.coverage) {
+            Some(Coverage::Boomless { .. }) => Outlet::Cluster,
+            Some(Coverage::Hand { .. }) => Outlet::HandGun,
+            _ => Outlet::BoomTip,
+        }
+    }
+
+    /// A weight becomes a volume by a density; where none was written down it is water's, and that is said.
+    fn taken_as_water(&self, round: &Round) -> Option<Finding> {
+        let weighed = |catch: &Catch| catch.reading().written().dimension() == units::Dimension::Mass;
+        let any = round.tips.iter().flat_map(|tip| &tip.catches).any(weighed);
+        (any && self.facts.cups.density.is_none()).then(|| {
+            Finding::new(
+                Weight::Note,
+                "weighed_as_water",
+                "The weighed cups are taken as clean water. Where they held something else, give weighed_density.",
+            )
+        })
+    }
+
     fn machine(&self) -> Option<&Machine> {
         self.visit.machine.as_ref()
     }
 
     fn rated(&self) -> Result<Option<RatedFlow>, CheckError> {
-        rated(self.visit)
+        super::fitted::rated(self.visit)
     }
 
     fn new_tip(&self, round: &Round, rated: Option<RatedFlow>) -> Result<Option<NewTip>, CheckError> {
@@ -220,20 +265,3 @@ impl Test<'_> {
 
 /// The marks taken for a gauge of which nothing is said, 2 psi. Our assumption for a good small gauge.
 const USUAL_GAUGE_MARKS: Pressure = Pressure::psi(2.0);
-
-/// The rated flow of the fitted tip, where it is known. A size is taken on the scale its pressure was read in.
-pub(super) fn rated(visit: &Visit) -> Result<Option<RatedFlow>, CheckError> {
-    match visit.machine.as_ref().and_then(|machine| machine.tip.as_ref()) {
-        None => Ok(None),
-        Some(NamedTip::Rated { flow, pressure }) => {
-            RatedFlow::new(flow.value(), pressure.value()).map(Some).map_err(CheckError::of("sprayer.rated"))
-        }
-        Some(NamedTip::Size(size)) => {
-            let unit =
-                visit.setting.pressure.as_ref().and_then(|pressure| pressure.written().unit().cloned());
-            let metric = unit.is_some_and(|unit| unit.text() != "psi");
-            let scale = if metric { Scale::MetricAt3Bar } else { Scale::UsAt40Psi };
-            size.rated(scale).map(Some).map_err(CheckError::of("sprayer.tip_size"))
-        }
-    }
-}

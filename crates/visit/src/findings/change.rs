@@ -22,7 +22,8 @@ pub(super) fn change(
     judged: Option<&Judged>,
 ) -> Result<Option<Change>, CheckError> {
     let (Some(rate), Some(facts), Some(judged)) = (rate, &visit.target, judged) else { return Ok(None) };
-    if !change_advice(judged) {
+    // A blocked boom is cleaned, not set otherwise.
+    if !change_advice(judged) || !rate.plugged.is_empty() {
         return Ok(None);
     }
     let mut setup = Setup::new(rate.of_mix().value);

@@ -1,6 +1,6 @@
 //! What the error costs on the grower's own acres, at the grower's own prices.
 
-use calibration::catch::TipState;
+use calibration::catch::{GroupSummary, TipState};
 use planning::{CostOfError, CostPerArea, Price, cost_of_error};
 use units::{AsWritten, VolumePerArea};
 
@@ -37,17 +37,20 @@ pub(super) fn cost(
     cost.map(Some).map_err(CheckError::of("job"))
 }
 
-/// How far each caught tip is from what the boom lays on average, plugged ones with the rest, in percent.
+/// How far each caught tip is from what its group lays on average, plugged ones with the rest, in percent. A group's
+/// own mean is what is meant for it: end tips that are to give less are neither over nor missing.
 fn deviations(catch: &CatchOutcome) -> Vec<f64> {
-    let flows: Vec<f64> = catch
-        .now()
-        .verdicts
-        .summary
-        .tips
-        .iter()
-        .filter(|tip| tip.state != TipState::NotCaught)
-        .filter_map(|tip| tip.flow.map(units::Quantity::si))
-        .collect();
-    let mean = flows.iter().sum::<f64>() / flows.len().max(1) as f64;
-    if mean > 0.0 { flows.iter().map(|flow| 100.0 * (flow / mean - 1.0)).collect() } else { Vec::new() }
+    let summary = &catch.now().verdicts.summary;
+    let of_group = |group: &GroupSummary| {
+        let flows: Vec<f64> = summary
+            .tips
+            .iter()
+            .filter(|tip| tip.group == group.group && tip.state != TipState::NotCaught)
+            .filter_map(|tip| tip.flow.map(units::Quantity::si))
+            .collect();
+        let mean = flows.iter().sum::<f64>() / flows.len().max(1) as f64;
+        let off = move |flow: f64| if mean > 0.0 { 100.0 * (flow / mean - 1.0) } else { -100.0 };
+        flows.into_iter().map(off).collect::<Vec<_>>()
+    };
+    summary.groups.iter().flat_map(of_group).collect()
 }

@@ -11,6 +11,7 @@ use units::{Amount, Arg, AsWritten, Finding, Flow, Kind, Length, Ranged, Speed, 
 
 use super::catching::CatchOutcome;
 use super::error::CheckError;
+use super::plugged;
 use super::repeat::Repeat;
 use crate::record::{Coverage, Machine, Swath, UsedOver, Visit};
 
@@ -23,6 +24,10 @@ pub struct RateOutcome {
     pub treated: Option<f64>,
     /// The rate of the carrier that will be sprayed, where it is heavier or lighter than water.
     pub carrier: Option<Ranged<VolumePerArea>>,
+    /// The tips that were plugged while it was measured.
+    pub plugged: Vec<u32>,
+    /// What it will put out once they run as the others of their group do.
+    pub once_cleaned: Option<Ranged<VolumePerArea>>,
     /// What is worth telling beside what each rate tells itself.
     pub own_findings: Vec<Finding>,
 }
@@ -54,11 +59,17 @@ pub(super) fn rate(
     setting: Option<&Repeat>,
 ) -> Result<Option<RateOutcome>, CheckError> {
     let mut rates = Vec::new();
+    let mut once_cleaned = None;
     if let (Some(machine), Some(speed), Some(catch)) = (&visit.machine, speed, catch)
         && let Some(flow) = total_flow(&catch.now().round, &catch.now().verdicts.summary, &catch.doubts)
     {
         rates.extend(from_catch(machine, flow, &speed.speed).map_err(CheckError::of("sprayer"))?);
+        if let Some(flow) = plugged::flow_once_cleaned(catch) {
+            let cleaned = from_catch(machine, flow, &speed.speed).map_err(CheckError::of("sprayer"))?;
+            once_cleaned = cleaned.first().map(|rate| rate.rate);
+        }
     }
+    let from_cups = !rates.is_empty();
     if let Some(refill) = &visit.refill {
         let used = Known::refilled(refill.used.value());
         let rate = match &refill.over {
@@ -94,7 +105,7 @@ pub(super) fn rate(
     if let Some(catch) = catch.filter(|catch| catch.current + 1 < catch.rounds.len()) {
         findings.push(
             Finding::new(
-                Weight::Note,
+                Weight::Settle,
                 "rate_before_repair",
                 "The rate is from the cups {round}; single tips were caught again since.",
             )
@@ -103,7 +114,22 @@ pub(super) fn rate(
         );
     }
     let carrier = carrier(visit, &rates[0], &mut findings)?;
-    Ok(Some(RateOutcome { rates, treated, carrier, own_findings: findings }))
+    let mut plugged_tips = Vec::new();
+    if let Some(catch) = catch.filter(|_| from_cups) {
+        plugged_tips = catch.plugged();
+        let lighter = carrier.map_or(1.0, |carrier| carrier.value.ratio_to(rates[0].rate.value));
+        once_cleaned = once_cleaned.map(|rate| rate.map(|rate| rate * lighter));
+        findings.extend(once_cleaned.map(|rate| plugged::rate_as_found(&plugged_tips, &rate)));
+        findings.extend(plugged::rate_with_uncaught(catch));
+    }
+    Ok(Some(RateOutcome {
+        rates,
+        treated,
+        carrier,
+        plugged: plugged_tips,
+        once_cleaned,
+        own_findings: findings,
+    }))
 }
 
 fn from_catch(machine: &Machine, flow: Known<Flow>, speed: &Known<Speed>) -> Result<Vec<Rate>, RateError> {

@@ -1,6 +1,7 @@
 //! The setting to repeat, and whether drive and catch were made at the same one.
 
-use units::{Arg, Finding, Quantity, Weight};
+use sprayer::PressureControl;
+use units::{Arg, Coded, Finding, Quantity, Weight};
 
 use crate::record::{Setting, Visit};
 
@@ -22,8 +23,8 @@ pub struct Repeat {
 impl Repeat {
     /// Whether drive and catch differ in something that changes the flow.
     #[must_use]
-    pub const fn differ(&self) -> bool {
-        !self.findings.is_empty()
+    pub fn differ(&self) -> bool {
+        self.findings.iter().any(|finding| finding.code() == "settings_differ")
     }
 }
 
@@ -36,17 +37,27 @@ pub(super) fn repeat(visit: &Visit) -> Option<Repeat> {
     if drive == Setting::default() && catch == Setting::default() {
         return None;
     }
-    let findings =
-        if visit.drive.is_some() && visit.catch.is_some() { differences(&drive, &catch) } else { Vec::new() };
+    let mut findings = Vec::new();
+    if visit.drive.is_some() && visit.catch.is_some() {
+        findings.extend(differences(&drive, &catch));
+    }
+    if visit.catch.is_some() {
+        let held_by = visit.machine.as_ref().and_then(|machine| machine.held_by);
+        findings.extend(caught_in_automatic(&catch, held_by));
+    }
     Some(Repeat { drive, catch, findings })
 }
 
-fn differences(drive: &Setting, catch: &Setting) -> Vec<Finding> {
-    let mut findings = Vec::new();
+/// What differs, told once: pressure, engine, PTO, agitation, sections.
+fn differences(drive: &Setting, catch: &Setting) -> Option<Finding> {
+    let mut told = Vec::new();
+    let mut tell = |what: &str, one: &str, other: &str| {
+        told.push(format!("{what} {one} on the drive and {other} at the catch"));
+    };
     if let (Some(one), Some(other)) = (&drive.pressure, &catch.pressure)
         && (one.value().si() / other.value().si() - 1.0).abs() > SAME_PRESSURE
     {
-        findings.push(difference("pressure", one.text(), other.text()));
+        tell("pressure", one.text(), other.text());
     }
     // The gear is left out: a catch is made parked, out of gear.
     for (name, one, other) in [
@@ -58,21 +69,40 @@ fn differences(drive: &Setting, catch: &Setting) -> Vec<Finding> {
         if let (Some(one), Some(other)) = (one, other)
             && one != other
         {
-            findings.push(difference(name, one, other));
+            tell(name, one, other);
         }
     }
-    findings
-}
-
-fn difference(what: &str, drive: &str, catch: &str) -> Finding {
-    Finding::new(
+    if told.is_empty() {
+        return None;
+    }
+    let finding = Finding::new(
         Weight::Act,
         "settings_differ",
-        "Drive and catch were made at different settings: {what} {drive} on the drive, {catch} at the catch. The rate below \
-         is for the drive's speed with the catch's flow.",
+        "Drive and catch were made at different settings: {differences}.",
     )
-    .with("what", Arg::Text(what.to_string()))
-    .with("drive", Arg::Text(drive.to_string()))
-    .with("catch", Arg::Text(catch.to_string()))
-    .to_do("Do one of them again at the other's setting.")
+    .with("differences", Arg::Text(told.join("; ")))
+    .to_do("Do one of them again at the other's setting.");
+    Some(finding)
+}
+
+/// A parked sprayer in automatic: the controller sees no speed and shuts or throttles the flow, so a catch says nothing.
+fn caught_in_automatic(catch: &Setting, held_by: Option<PressureControl>) -> Option<Finding> {
+    let words = catch.controller.as_ref()?;
+    if matches!(held_by, Some(PressureControl::Constant | PressureControl::GroundDriven)) {
+        return None;
+    }
+    let automatic = words
+        .split(|sign: char| !sign.is_alphanumeric())
+        .any(|word| ["auto", "automatic", "on"].iter().any(|known| word.eq_ignore_ascii_case(known)));
+    let manual = words.to_lowercase().contains("manual");
+    (automatic && !manual).then(|| {
+        Finding::new(
+            Weight::Doubt,
+            "catch_in_automatic",
+            "The controller was \"{controller}\" at the catch. Parked and in automatic it holds no rate, so the cups \
+             may say nothing.",
+        )
+        .with("controller", Arg::Text(words.clone()))
+        .to_do("Put it in manual at the job's pressure, and catch again.")
+    })
 }

@@ -1,12 +1,14 @@
 //! What goes in the tank at the rate that was measured, and whether that keeps to the label.
 
+use calibration::rate::Method;
 use planning::{
     Basis, Job, Judged, Loads, Product, ProductTarget, PutDown, RateLimit, TankAtRate, Target, WrittenRate,
     judge, loads, tank_at_rate,
 };
-use units::{Amount, Arg, AsWritten, Finding, Kind, Ranged, UnitSystem, VolumePerArea, Weight};
+use units::{Amount, Arg, AsWritten, Coded, Finding, Kind, Ranged, UnitSystem, VolumePerArea, Weight};
 
 use super::error::CheckError;
+use super::plugged;
 use super::rate::RateOutcome;
 use crate::record::{PlannedProduct, Visit};
 
@@ -17,13 +19,16 @@ pub struct TankOutcome {
     pub full: TankAtRate,
     /// The loads of the job ahead, where its area is known.
     pub loads: Option<Loads>,
+    /// What is worth telling beside what planning tells.
+    pub own_findings: Vec<Finding>,
 }
 
 impl TankOutcome {
     /// What is worth telling. The loads speak of the same products, so only what is new in them.
     pub fn findings(&self) -> impl Iterator<Item = &Finding> {
         let told = |finding: &&Finding| !self.full.findings.iter().any(|full| same(full, finding));
-        self.full.findings.iter().chain(self.loads.iter().flat_map(|loads| &loads.findings).filter(told))
+        let own = self.own_findings.iter();
+        own.chain(&self.full.findings).chain(self.loads.iter().flat_map(|loads| &loads.findings).filter(told))
     }
 }
 
@@ -64,7 +69,37 @@ pub(super) fn target(visit: &Visit, rate: Option<&RateOutcome>) -> Result<Option
                 .filter_map(|(product, down)| mixed_otherwise(product, down, mixed_for)),
         );
     }
+    let refilled = matches!(rate.main().method, Method::KnownArea | Method::DistanceRefill);
+    let fitting = |finding| match (rate.plugged.is_empty(), refilled) {
+        (false, _) => plugged::clean_first(finding),
+        (true, true) => use_up_more(finding),
+        (true, false) => finding,
+    };
+    judged.findings = judged.findings.into_iter().map(fitting).collect();
     Ok(Some(judged))
+}
+
+/// A rate from a refill is known better by using up more, not by cups and a drive that there were none of.
+fn use_up_more(finding: Finding) -> Finding {
+    let with_mix_for = finding.args().get("mix_for").is_some();
+    match (finding.code(), with_mix_for) {
+        ("rate_cannot_tell", _) => {
+            finding.to_do("Mix the tank for {rate}; use up more before filling again to know better.")
+        }
+        ("product_may_be_over_label", true) => finding.to_do(
+            "To be sure, work the load out for {mix_for}; or use up more before filling again to know better.",
+        ),
+        ("product_may_be_over_label", false) => {
+            finding.to_do("To be sure, make it a little weaker; or use up more before filling again to know better.")
+        }
+        ("product_may_be_under_least", _) => finding.to_do(
+            "Mix the tank for the rate the sprayer really puts out; use up more before filling again to know better.",
+        ),
+        ("carrier_may_be_under_label", _) => {
+            finding.to_do("Use up more before filling again to know the rate better, or put out a little more.")
+        }
+        _ => finding,
+    }
 }
 
 /// What goes on of a product in a tank that is mixed already, for another rate than the sprayer puts out.
@@ -125,5 +160,9 @@ pub(super) fn tank(
         }
         None => None,
     };
-    Ok(Some(TankOutcome { full, loads }))
+    Ok(Some(TankOutcome {
+        full,
+        loads,
+        own_findings: plugged::tank_as_found(&rate.plugged).into_iter().collect(),
+    }))
 }

@@ -1,19 +1,19 @@
-//! The rate at another speed.
+//! What a rate becomes at another speed, for each way of holding the pressure.
 
-use super::error::{Input, RateError};
-use super::findings::{doubtful_rate, positive};
-use crate::drive::doubtful_speed;
 use sprayer::PressureControl;
 use units::{Amount, Arg, Finding, Kind, Ranged, Speed, VolumePerArea, Weight, Working};
+
+use super::error::ChangeError;
+use super::sums::{rate_given, speed_given};
 
 /// What a rate becomes at another speed.
 #[derive(Clone, Debug, PartialEq)]
 pub struct RateAtSpeed {
     /// The rate then, with its 95 % range.
     pub rate: Ranged<VolumePerArea>,
-    /// What is worth telling.
-    pub findings: Vec<Finding>,
-    /// The working.
+    /// What holds the rate, where something does, and what to look at then.
+    pub finding: Option<Finding>,
+    /// How it was reached.
     pub working: Working,
 }
 
@@ -25,21 +25,21 @@ pub struct RateAtSpeed {
 /// rate controller hold the rate, as long as the pump or the tips' range of pressures lasts; whether it lasts is not
 /// looked at here. Both speeds are taken as they stand.
 ///
-/// *Errors*: [`RateError`]: a rate or speed of nothing, below nothing or not a number.
+/// *Errors*: a rate or speed of nothing, below nothing or not a number.
 ///
 /// *Source*: NC State Extension, The Calibration of Turfgrass Boom Sprayers and Spreaders (constant pressure); Iowa
 /// State Univ. Extension, Integrated Crop Management News, item 844 (a controller holds the rate through the pressure).
 ///
 /// *Example*: 20 gal/ac at 3 mph is 10 gal/ac at 6 mph and the same pressure.
-pub fn rate_at_new_speed(
+pub fn rate_at_speed(
     rate: &Ranged<VolumePerArea>,
     measured_at: Speed,
     new: Speed,
     control: PressureControl,
-) -> Result<RateAtSpeed, RateError> {
-    positive(Input::Rate, rate.value, Kind::Rate)?;
-    positive(Input::Speed, measured_at, Kind::Speed)?;
-    positive(Input::Speed, new, Kind::Speed)?;
+) -> Result<RateAtSpeed, ChangeError> {
+    rate_given(rate.value)?;
+    speed_given(measured_at)?;
+    speed_given(new)?;
     let (rate_then, formula, source) = match control {
         PressureControl::Constant => (
             rate.map(|rate| rate * measured_at.ratio_to(new)),
@@ -57,16 +57,13 @@ pub fn rate_at_new_speed(
             "Iowa State Univ. Extension, Integrated Crop Management News, item 844",
         ),
     };
-    let working = Working::new("rate_at_new_speed", formula, source)
+    let working = Working::new("rate_at_speed", formula, source)
         .figure("rate", Arg::Amount(Amount::ranged(rate, Kind::Rate)))
         .figure("speed", Arg::Amount(Amount::new(measured_at, Kind::Speed)))
         .figure("new speed", Arg::Amount(Amount::new(new, Kind::Speed)))
         .figure("what holds the pressure", Arg::Text(control.word().replace('_', " ")))
         .result(Arg::Amount(Amount::ranged(&rate_then, Kind::Rate)));
-    let mut findings: Vec<Finding> = doubtful_speed(new).into_iter().collect();
-    findings.extend(doubtful_rate(rate_then.value));
-    findings.extend(held(control, new));
-    Ok(RateAtSpeed { rate: rate_then, findings, working })
+    Ok(RateAtSpeed { rate: rate_then, finding: held(control, new), working })
 }
 
 fn held(control: PressureControl, new: Speed) -> Option<Finding> {
