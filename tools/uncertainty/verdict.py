@@ -14,14 +14,15 @@ SPREAD_WEIGHT = np.array([0.15, 0.25, 0.5, 1.0, 1.3, 0.9, 0.2, 0.08, 0.05, 0.03]
 FAULTY = np.array([0.12, 0.2, 0.28, 0.4])
 FAULTY_WEIGHT = np.array([0.25, 0.4, 0.2, 0.15])
 TIMER, HANDLING, SOFT_EDGE, MISREAD = 0.2, 0.005, 0.1, 0.002
-LOW, HIGH, NEAR = -0.95, 0.60, 0.3
+LOW, HIGH, NEAR, BEYOND = -0.95, 0.60, 0.3, 0.001
 
 
 def fault_density(deviation):
     """Falling off as 1 / (1 + |d| / 30 %)^2 over its range."""
     near = 1.0 + np.abs(deviation) / NEAR
     total = sum(NEAR * (1.0 - 1.0 / (1.0 + end / NEAR)) for end in (-LOW, HIGH))
-    return np.where((deviation >= LOW) & (deviation <= HIGH), 1.0 / (total * near * near), 0.0)
+    density = np.where(deviation > HIGH, BEYOND, 1.0 / (total * near * near))
+    return np.where(deviation >= LOW, density, 0.0)
 
 
 def likelihood(flows, cups):

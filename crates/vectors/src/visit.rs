@@ -34,8 +34,8 @@ fn demo(list: &mut List) -> Result<(), Box<dyn Error>> {
             list.put(format!("{name}, high"), tip.high);
             list.put(format!("{name}, within"), tip.probability_within);
         }
-        for next in &round.verdicts.next {
-            list.put(format!("demo visit, round {number}, next cup settles"), next.settles);
+        for (turn, next) in (1..).zip(&round.verdicts.next) {
+            list.put(format!("demo visit, round {number}, next cup {turn} settles"), next.settles);
         }
         for tip in &round.verdicts.new {
             let name = format!("demo visit, round {number}, tip {} against new", tip.number);

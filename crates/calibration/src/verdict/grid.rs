@@ -10,6 +10,10 @@ pub(super) struct FlowGrid {
 
 /// The largest flow tried, relative to the middle one: a fault of +60 % on a boom whose spread is 12 %.
 const LARGEST: f64 = 2.2;
+/// How far beyond the largest reading the grid goes: its marks and timing leave it open by less. Our own choice.
+const BEYOND: f64 = 1.3;
+/// The farthest it goes, relative to the middle flow; what reads higher is taken to lie at its end. Our own choice.
+const FARTHEST: f64 = 6.0;
 /// The coarsest step: no coarser than the smallest spread that is tried (0.3 %), where sums over an even grid
 /// still integrate a normal law to nine digits. Source: the Euler–Maclaurin (Poisson) sum of a Gaussian.
 const COARSEST: f64 = 0.003;
@@ -18,10 +22,12 @@ const FINEST: f64 = 0.0004;
 
 impl FlowGrid {
     /// A grid about the middle flow of the boom (SI), fine enough for cups as sharp as `sharpness` (a share).
-    pub fn about(middle: f64, sharpness: f64) -> Self {
+    /// It reaches beyond the largest flow that was read, within reason, so that no cup falls off its end.
+    pub fn about(middle: f64, sharpness: f64, largest_read: f64) -> Self {
         let step = (sharpness / 2.0).clamp(FINEST, COARSEST);
-        // The number of nodes is small: at most 5,500.
-        let nodes = (LARGEST / step).ceil();
+        // The number of nodes is small: at most 15,000, and then only beside a reading of six times the middle.
+        let reach = (largest_read / middle * BEYOND).clamp(LARGEST, FARTHEST);
+        let nodes = (reach / step).ceil();
         Self { middle, step, nodes: whole(nodes) }
     }
 

@@ -180,7 +180,8 @@ fn judge_group(
     let sharp: Vec<f64> =
         tips.iter().filter(|tip| !tip.catches.is_empty()).map(|tip| sharpness(tip, &plain)).collect();
     let finest = sharp.iter().copied().fold(1.0, f64::min);
-    let grid = FlowGrid::about(middle, finest);
+    let largest = flows.last().copied().unwrap_or(middle);
+    let grid = FlowGrid::about(middle, finest, largest);
     let search = search(tips, round, &flows, middle, &sharp);
 
     let distinct = Distinct::of(tips, model);
@@ -189,6 +190,10 @@ fn judge_group(
     for (drift, weight) in drifts(model) {
         let (uncaught, mut all) = blocks(tips, &distinct, round, model, drift, &grid);
         let (booms, log) = booms(&all, &model.prior, &grid, &search);
+        if booms.is_empty() {
+            // Cups that no boom explains get no verdict of the boom's; what was measured stands.
+            return None;
+        }
         all.extend(uncaught);
         let result = posterior(&all, &distinct.copies, &booms, &grid, limit);
         let place_of = distinct.place_of.clone();

@@ -55,7 +55,12 @@ impl Likelihood {
                 .map(|cup| (1.0 - cups.misread) * cup.probability(flow) + cups.misread * cup.by_chance())
                 .product()
         });
-        Self::new(first, values.collect(), grid)
+        let found = Self::new(first, values.collect(), grid);
+        if found.mass > 0.0 {
+            return found;
+        }
+        // A reading far beyond the grid: all that is known is that the flow lies at its end.
+        Self::new(grid.nodes() - 1, vec![1.0], grid)
     }
 }
 
