@@ -245,8 +245,15 @@ fn in_order(summary: &RoundSummary, limit: &Limit) -> Option<Finding> {
     let most = within.iter().filter_map(|tip| tip.most_likely()).map(far).fold(0.0, f64::max);
     let count = u32::try_from(within.len()).unwrap_or(u32::MAX);
     let all = within.len() == summary.tips.len();
+    // A range may reach a little past a limit that its tip is within all the same; then the far end is not told.
+    let allowed = limit.above().min(limit.below());
+    let shown = (1000.0 * most).ceil() / 10.0;
     let says = match (count, all) {
         (0, _) => return None,
+        (_, true) if shown > 100.0 * allowed => "All {count} tips are most likely within the limit.",
+        (_, false) if shown > 100.0 * allowed && count > 1 => {
+            "{count} tips are most likely within the limit."
+        }
         (2, true) => "Both tips are within the limit: neither is likely to be more than {most} off the mean.",
         (_, true) => {
             "All {count} tips are within the limit: none is likely to be more than {most} off the mean."
