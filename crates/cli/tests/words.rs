@@ -152,8 +152,11 @@ fn the_row_of_cups_reads_as_it_is_meant() {
 
 #[test]
 fn short_times_are_told_in_seconds() {
-    let page = page_of("catch-only");
-    assert!(page.contains("About 50 s.") && !page.contains("0.8 min"), "{page}");
+    let page = page(
+        "[catch]\ntime = \"30 s\"\ncup_marks = \"1/4 fl oz\"\n[[catch.round]]\nreadings = [15, 15, \"-\", 15, 15, 15]\n",
+    );
+    assert!(page.contains("Catch tip 3 for 30 s") && page.contains("About 50 s."), "{page}");
+    assert!(!page.contains("0.8 min"), "{page}");
 }
 
 #[test]
