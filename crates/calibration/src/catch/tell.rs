@@ -150,7 +150,7 @@ fn catch_next(next: &NextCatch, round: &Round) -> Finding {
         ([_], true) => "Catch tip {again} for {time} and read it to {step}, on the finer side of the cup.",
         ([_], false) => "Catch tip {again} for {time}.",
         (_, true) => {
-            "Catch tips {again} again for {time} and read them to {step}, on the finer side of the cup."
+            "Catch tips {again} for {time} and read them to {step}, on the finer side of the cup."
         }
         (_, false) => "Catch tips {again} for {time}.",
     };
