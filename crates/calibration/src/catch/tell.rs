@@ -149,9 +149,7 @@ fn catch_next(next: &NextCatch, round: &Round) -> Finding {
     let says = match (next.tips.as_slice(), next.finer) {
         ([_], true) => "Catch tip {again} for {time} and read it to {step}, on the finer side of the cup.",
         ([_], false) => "Catch tip {again} for {time}.",
-        (_, true) => {
-            "Catch tips {again} for {time} and read them to {step}, on the finer side of the cup."
-        }
+        (_, true) => "Catch tips {again} for {time} and read them to {step}, on the finer side of the cup.",
         (_, false) => "Catch tips {again} for {time}.",
     };
     with_cup(Finding::new(Weight::Settle, "tips_catch_next", says), next, round).to_do("About {spent}.")
