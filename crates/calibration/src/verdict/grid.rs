@@ -63,7 +63,7 @@ impl FlowGrid {
 }
 
 /// A whole number of at least nothing as a count.
-fn whole(number: f64) -> usize {
+pub(super) fn whole(number: f64) -> usize {
     // Rust's cast saturates: below nothing gives nothing, not a number gives nothing.
     #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
     let count = number as usize;

@@ -117,7 +117,7 @@ pub(super) struct Cup {
     pub handling: f64,
 }
 
-/// Eye level and foam soften the edge of a mark by a tenth of a step. Source: the verdict specification.
+/// Eye level and foam soften the edge of a mark by a tenth of a step. Our assumption.
 const SOFT_EDGE: f64 = 0.1;
 /// Beyond so many standard deviations nothing is left: 1e-10 of the likelihood. Our own choice.
 const REACH: f64 = 6.0;

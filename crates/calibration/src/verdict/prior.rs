@@ -38,9 +38,9 @@ impl Default for Prior {
     }
 }
 
-/// The least a faulty tip may give, relative to the sound ones. Below it a tip is plugged and set aside.
+/// The least a faulty tip may give, relative to the sound ones. Below it a tip is plugged and set aside. Our assumption.
 pub(super) const FAULT_LOW: f64 = -0.95;
-/// The most a faulty tip may give. Source: the verdict specification, −95 % to +60 %.
+/// The most a faulty tip may give. Our assumption.
 pub(super) const FAULT_HIGH: f64 = 0.60;
 
 /// The density of a faulty tip's deviation: broad over −95 % to +60 %, heavier near nothing, where wear begins

@@ -4,7 +4,7 @@
 //! are taken one by one instead.
 
 use super::boom::{Block, Boom, TipLaw};
-use super::grid::FlowGrid;
+use super::grid::{FlowGrid, whole};
 use super::likelihood::Likelihood;
 use crate::catch::Limit;
 
@@ -334,11 +334,3 @@ impl Deviations {
 
 /// Weights below this change nothing. Our own choice.
 const NOTHING: f64 = 1e-9;
-
-/// A place on the line.
-fn whole(number: f64) -> usize {
-    #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
-    // saturates: below nothing gives nothing
-    let count = number as usize;
-    count
-}
