@@ -107,8 +107,19 @@ pub enum Arg {
     Count(u32),
     /// Positions on the boom, numbered from the left as the driver sits.
     Tips(Vec<u32>),
-    /// A word or name as given.
+    /// Letters as a person wrote them: a name, a reading, a field. Never our own words.
     Text(String),
+    /// One of our own words out of a known set, as "the stopwatch".
+    Word {
+        /// Its stable code, by which it is found in another language.
+        code: &'static str,
+        /// The word in English.
+        english: &'static str,
+    },
+    /// Shorter sentences inside this one, one after the other.
+    Phrases(Vec<Phrase>),
+    /// How much to measure out, in steps of jugs and cups: 3 gal 3 pt 4 1/4 fl oz.
+    Parts(Vec<(String, Unit)>),
     /// A verdict.
     Verdict(Verdict),
 }
@@ -130,8 +141,49 @@ impl Arg {
             Self::Count(count) => count.to_string(),
             Self::Tips(tips) => tips_text(tips),
             Self::Text(text) => text.clone(),
+            Self::Word { english, .. } => (*english).to_string(),
+            Self::Phrases(phrases) => {
+                phrases.iter().map(|phrase| phrase.text(system)).collect::<Vec<_>>().join("; ")
+            }
+            Self::Parts(parts) => parts
+                .iter()
+                .map(|(number, unit)| format!("{number} {}", unit.text()))
+                .collect::<Vec<_>>()
+                .join(" "),
             Self::Verdict(verdict) => verdict.word().replace('_', " "),
         }
+    }
+}
+
+/// A part of a sentence with its own code and arguments, so that it too can be said in another language.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Phrase {
+    /// Its stable code.
+    pub code: &'static str,
+    /// Its fields.
+    pub args: Args,
+    /// The English of it, in which `{name}` stands for an argument.
+    pub english: &'static str,
+}
+
+impl Phrase {
+    /// A phrase without arguments.
+    #[must_use]
+    pub const fn new(code: &'static str, english: &'static str) -> Self {
+        Self { code, args: Args::new(), english }
+    }
+
+    /// Adds an argument.
+    #[must_use]
+    pub fn with(mut self, name: &'static str, arg: Arg) -> Self {
+        self.args = self.args.with(name, arg);
+        self
+    }
+
+    /// The English text of it.
+    #[must_use]
+    pub fn text(&self, system: UnitSystem) -> String {
+        self.args.fill(self.english, system)
     }
 }
 

@@ -10,6 +10,11 @@ pub trait Coded: core::fmt::Display {
     /// The stable code, in `snake_case`; it never changes its meaning.
     fn code(&self) -> &'static str;
 
+    /// Which of several sentences of one code is meant, where it has several: a code and its case name one sentence.
+    fn case(&self) -> Option<&'static str> {
+        None
+    }
+
     /// The fields, by name.
     fn args(&self) -> Args;
 

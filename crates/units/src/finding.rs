@@ -25,6 +25,7 @@ pub enum Weight {
 #[derive(Clone, Debug, PartialEq)]
 pub struct Finding {
     code: &'static str,
+    case: Option<&'static str>,
     /// How soon it must be read.
     pub weight: Weight,
     args: Args,
@@ -46,6 +47,7 @@ impl Finding {
     pub const fn new(weight: Weight, code: &'static str, english: &'static str) -> Self {
         Self {
             code,
+            case: None,
             weight,
             args: Args::new(),
             english,
@@ -55,6 +57,13 @@ impl Finding {
             limit_source: None,
             working: None,
         }
+    }
+
+    /// Says which of the sentences of its code is meant, where there are several ("one", "all", "finer").
+    #[must_use]
+    pub const fn case(mut self, case: &'static str) -> Self {
+        self.case = Some(case);
+        self
     }
 
     /// Adds an argument.
@@ -115,6 +124,10 @@ impl core::fmt::Display for Finding {
 impl Coded for Finding {
     fn code(&self) -> &'static str {
         self.code
+    }
+
+    fn case(&self) -> Option<&'static str> {
+        self.case
     }
 
     fn args(&self) -> Args {

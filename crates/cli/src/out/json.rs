@@ -98,6 +98,7 @@ fn arg(value: &Arg, system: UnitSystem) -> Value {
         Arg::Count(count) => Value::from(*count),
         Arg::Tips(tips) => json!(tips),
         Arg::Text(text) => Value::from(text.as_str()),
+        Arg::Word { .. } | Arg::Phrases(_) | Arg::Parts(_) => Value::from(value.text(system)),
         Arg::Verdict(verdict) => Value::from(verdict.word()),
     }
 }
