@@ -9,7 +9,6 @@ unit-yd = yd
 unit-mi = mi
 unit-sq_ft = sq ft
 unit-sq_yd = sq yd
-unit-1000_sq_ft = 1000 sq ft
 unit-pt = pt
 unit-qt = qt
 unit-imp_gal = imp gal

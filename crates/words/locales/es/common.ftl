@@ -6,7 +6,7 @@ list_and = { $before } y { $last }
 
 verdict-within = dentro
 verdict-outside = fuera
-verdict-cannot_tell = no se puede decir
+verdict-cannot_tell = no se sabe todavía
 
 date = { $day } de { $month } de { $year }
 month-1 = enero

@@ -9,7 +9,6 @@ unit-yd = yd
 unit-mi = mi
 unit-sq_ft = pies²
 unit-sq_yd = yd²
-unit-1000_sq_ft = 1000 pies²
 unit-pt = pintas
 unit-qt = cuartos
 unit-imp_gal = gal imp
