@@ -6,6 +6,8 @@ use std::collections::BTreeMap;
 use calibration::catch::{Limit, Round, RoundKind, RoundSummary, TipState};
 use units::{Amount, Arg, Coded, Finding, Flow, Kind, Verdict, Weight};
 
+use crate::record::round_said;
+
 /// What became of a tip that was caught again.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(super) enum Since {
@@ -65,7 +67,7 @@ pub(super) fn caught_again(
         };
         let finding = finding
             .with("tip", Arg::Count(tip.number))
-            .with("after", Arg::Text(later.kind.word().to_string()))
+            .with("after", round_said(&later.kind))
             .with("now", shown(now))
             .with("time", Arg::Amount(Amount::new(before.time, Kind::Time)))
             .with("old", shown(old_flow))
@@ -130,5 +132,5 @@ fn one_done_since(finding: Finding, since: &BTreeMap<u32, Since>) -> Finding {
 }
 
 const fn past(code: &'static str, says: &'static str) -> Finding {
-    Finding::new(Weight::Note, code, says)
+    Finding::new(Weight::Note, code, says).case("since")
 }

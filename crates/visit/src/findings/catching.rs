@@ -9,7 +9,7 @@ use calibration::doubt::of_marks;
 use calibration::drive::DriveSpeed;
 use calibration::verdict::{CatchVerdicts, Model, Settles, judge_catches};
 use sprayer::{GroupId, RatedFlow};
-use units::{AsWritten, Coded, Finding, Flow, Pressure, Time, Verdict, Weight};
+use units::{Arg, AsWritten, Coded, Finding, Flow, Pressure, Time, Verdict, Weight};
 
 use super::again;
 use super::error::CheckError;
@@ -184,9 +184,11 @@ impl Test<'_> {
             None => Err(CheckError::needed(
                 "catch.round",
                 "catch_no_such_tip",
-                &format!("there is no tip {number}; the boom has {}", boom.tips()),
+                "there is no tip {tip}; the boom has {tips}",
                 "give one reading for each tip of the boom, \"-\" where it was not caught",
-            )),
+            )
+            .with("tip", Arg::Count(number))
+            .with("tips", Arg::Count(boom.tips()))),
         }
     }
 

@@ -62,7 +62,8 @@ pub(super) fn clean_first(finding: Finding) -> Finding {
         | "product_may_be_over_label"
         | "carrier_under_label"
         | "carrier_may_be_under_label" => {
-            finding.to_do("Do not mix for a boom with plugged tips: clean them first, then catch again.")
+            let says = "Do not mix for a boom with plugged tips: clean them first, then catch again.";
+            finding.case("plugged").to_do(says)
         }
         _ => finding,
     }

@@ -13,7 +13,7 @@ use super::catching::CatchOutcome;
 use super::error::CheckError;
 use super::plugged;
 use super::repeat::Repeat;
-use crate::record::{Coverage, Machine, Swath, UsedOver, Visit};
+use crate::record::{Coverage, Machine, Swath, UsedOver, Visit, round_said};
 
 /// What the sprayer puts out.
 #[derive(Clone, Debug)]
@@ -109,7 +109,7 @@ pub(super) fn rate(
                 "rate_before_repair",
                 "The rate is from the cups {round}; single tips were caught again since.",
             )
-            .with("round", Arg::Text(catch.now().round.kind.word().to_string()))
+            .with("round", round_said(&catch.now().round.kind))
             .to_do("Catch the whole boom again to know what it puts out now."),
         );
     }

@@ -1,9 +1,9 @@
 //! The setting to repeat, and whether drive and catch were made at the same one.
 
 use sprayer::PressureControl;
-use units::{Arg, Coded, Finding, Quantity, Weight};
+use units::{Arg, Coded, Finding, Phrase, Quantity, Weight};
 
-use crate::record::{Setting, Visit};
+use crate::record::{Setting, Switch, Visit, setting_said};
 
 /// Pressures that differ by more than this share are different settings. Our own rule: 3 % of pressure is 1.5 %
 /// of flow, about what a gauge with marks every 2 psi can show at 40 psi.
@@ -51,25 +51,27 @@ pub(super) fn repeat(visit: &Visit) -> Option<Repeat> {
 /// What differs, told once: pressure, engine, PTO, agitation, sections.
 fn differences(drive: &Setting, catch: &Setting) -> Option<Finding> {
     let mut told = Vec::new();
-    let mut tell = |what: &str, one: &str, other: &str| {
-        told.push(format!("{what} {one} on the drive and {other} at the catch"));
+    let mut tell = |(code, english): (&'static str, &'static str), one: Arg, other: Arg| {
+        told.push(Phrase::new(code, english).with("drive", one).with("catch", other));
     };
+    let typed = |text: &str| Arg::Text(text.to_string());
     if let (Some(one), Some(other)) = (&drive.pressure, &catch.pressure)
         && (one.value().si() / other.value().si() - 1.0).abs() > SAME_PRESSURE
     {
-        tell("pressure", one.text(), other.text());
+        tell(PRESSURE, typed(one.text()), typed(other.text()));
     }
     // The gear is left out: a catch is made parked, out of gear.
-    for (name, one, other) in [
-        ("engine speed", &drive.engine_speed, &catch.engine_speed),
-        ("PTO speed", &drive.pto_speed, &catch.pto_speed),
-        ("agitation", &drive.agitation, &catch.agitation),
-        ("sections on", &drive.sections_on, &catch.sections_on),
+    for (says, of, one, other) in [
+        (ENGINE_SPEED, None, &drive.engine_speed, &catch.engine_speed),
+        (PTO_SPEED, None, &drive.pto_speed, &catch.pto_speed),
+        (AGITATION, Some(Switch::Agitation), &drive.agitation, &catch.agitation),
+        (SECTIONS_ON, Some(Switch::SectionsOn), &drive.sections_on, &catch.sections_on),
     ] {
         if let (Some(one), Some(other)) = (one, other)
             && one != other
         {
-            tell(name, one, other);
+            let said = |text: &str| of.map_or_else(|| typed(text), |of| setting_said(of, text));
+            tell(says, said(one), said(other));
         }
     }
     if told.is_empty() {
@@ -80,10 +82,21 @@ fn differences(drive: &Setting, catch: &Setting) -> Option<Finding> {
         "settings_differ",
         "Drive and catch were made at different settings: {differences}.",
     )
-    .with("differences", Arg::Text(told.join("; ")))
+    .with("differences", Arg::Phrases(told))
     .to_do("Do one of them again at the other's setting.");
     Some(finding)
 }
+
+/// What may differ, by code and in English.
+const PRESSURE: (&str, &str) = ("pressure_differs", "pressure {drive} on the drive and {catch} at the catch");
+const ENGINE_SPEED: (&str, &str) =
+    ("engine_speed_differs", "engine speed {drive} on the drive and {catch} at the catch");
+const PTO_SPEED: (&str, &str) =
+    ("pto_speed_differs", "PTO speed {drive} on the drive and {catch} at the catch");
+const AGITATION: (&str, &str) =
+    ("agitation_differs", "agitation {drive} on the drive and {catch} at the catch");
+const SECTIONS_ON: (&str, &str) =
+    ("sections_on_differ", "sections on {drive} on the drive and {catch} at the catch");
 
 /// A parked sprayer in automatic: the controller sees no speed and shuts or throttles the flow, so a catch says nothing.
 fn caught_in_automatic(catch: &Setting, held_by: Option<PressureControl>) -> Option<Finding> {
@@ -102,7 +115,7 @@ fn caught_in_automatic(catch: &Setting, held_by: Option<PressureControl>) -> Opt
             "The controller was \"{controller}\" at the catch. Parked and in automatic it holds no rate, so the cups \
              may say nothing.",
         )
-        .with("controller", Arg::Text(words.clone()))
+        .with("controller", setting_said(Switch::Controller, words))
         .to_do("Put it in manual at the job's pressure, and catch again.")
     })
 }

@@ -82,21 +82,24 @@ pub(super) fn target(visit: &Visit, rate: Option<&RateOutcome>) -> Result<Option
 /// A rate from a refill is known better by using up more, not by cups and a drive that there were none of.
 fn use_up_more(finding: Finding) -> Finding {
     let with_mix_for = finding.args().get("mix_for").is_some();
+    let refilled = finding.clone().case("refilled");
     match (finding.code(), with_mix_for) {
         ("rate_cannot_tell", _) => {
-            finding.to_do("Mix the tank for {rate}; use up more before filling again to know better.")
+            refilled.to_do("Mix the tank for {rate}; use up more before filling again to know better.")
         }
-        ("product_may_be_over_label", true) => finding.to_do(
+        ("product_may_be_over_label", true) => refilled.to_do(
             "To be sure, work the load out for {mix_for}; or use up more before filling again to know better.",
         ),
         ("product_may_be_over_label", false) => {
-            finding.to_do("To be sure, make it a little weaker; or use up more before filling again to know better.")
+            let says =
+                "To be sure, make it a little weaker; or use up more before filling again to know better.";
+            refilled.case("refilled_weaker").to_do(says)
         }
-        ("product_may_be_under_least", _) => finding.to_do(
+        ("product_may_be_under_least", _) => refilled.to_do(
             "Mix the tank for the rate the sprayer really puts out; use up more before filling again to know better.",
         ),
         ("carrier_may_be_under_label", _) => {
-            finding.to_do("Use up more before filling again to know the rate better, or put out a little more.")
+            refilled.to_do("Use up more before filling again to know the rate better, or put out a little more.")
         }
         _ => finding,
     }

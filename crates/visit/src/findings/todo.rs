@@ -1,6 +1,6 @@
 //! What to do, in order: what the label forbids, then the yard's order, then what is still open.
 
-use units::{Coded, Finding, UnitSystem, Weight};
+use units::{Arg, Coded, Finding, UnitSystem, Weight};
 
 use super::Outcome;
 
@@ -65,6 +65,17 @@ impl Action {
     #[must_use]
     pub fn why(&self, system: UnitSystem) -> String {
         self.finding.text(system)
+    }
+
+    /// The tips it is about, where it is about certain ones.
+    #[must_use]
+    pub fn tips(&self) -> Option<Vec<u32>> {
+        let args = self.finding.args();
+        match args.get("tips").or_else(|| args.get("tip"))? {
+            Arg::Tips(tips) => Some(tips.clone()),
+            Arg::Count(tip) => Some(vec![*tip]),
+            _ => None,
+        }
     }
 
     /// Where, as the stable word and, where it is about certain tips, their numbers.

@@ -7,6 +7,7 @@ mod look;
 mod machine;
 mod plan;
 mod runs;
+mod said;
 mod setting;
 
 pub use catching::{CatchFacts, CatchTime, Cups, LimitChoice, RoundFacts, TipReading};
@@ -14,6 +15,7 @@ pub use look::{Answer, Look, LookItem};
 pub use machine::{Coverage, Machine, NamedTip, Swath};
 pub use plan::{JobFacts, LabelFacts, PlannedProduct, TargetFacts};
 pub use runs::{DriveFacts, RefillFacts, RunFacts, SpacingFacts, UsedOver, Way};
+pub use said::{Switch, round_said, setting_said};
 pub use setting::{Setting, place_from_word, place_word};
 
 /// One sprayer on one day.
