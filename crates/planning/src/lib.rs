@@ -9,6 +9,7 @@ mod change;
 mod conditioning;
 mod cost;
 mod count;
+mod given;
 mod load;
 mod nutrient;
 mod product;

@@ -1,6 +1,8 @@
 //! Liquid fertilizer: nutrient in a gallon, and gallons for a nutrient rate.
 
-use units::{Amount, Arg, Args, Coded, Density, Kind, MassPerArea, Quantity, VolumePerArea};
+use units::{Arg, Args, Coded, Density, Kind, MassPerArea, UnitSystem, VolumePerArea};
+
+use crate::given::{arg, positive, text};
 
 /// Returns the nutrient in a volume of liquid fertilizer: its density times the nutrient's share by weight.
 ///
@@ -15,9 +17,7 @@ use units::{Amount, Arg, Args, Coded, Density, Kind, MassPerArea, Quantity, Volu
 ///
 /// *Example*: 10.65 lb/gal × 0.28 = 2.982 lb of nitrogen in a gallon.
 pub fn nutrient_in_volume(density: Density, share: f64) -> Result<Density, NutrientError> {
-    if !density.is_positive() {
-        return Err(NutrientError::NoDensity { density });
-    }
+    positive(density, |density| NutrientError::NoDensity { density })?;
     if share > 0.0 && share <= 1.0 {
         Ok(density * share)
     } else {
@@ -39,9 +39,7 @@ pub fn carrier_for_nutrient(
     density: Density,
     share: f64,
 ) -> Result<VolumePerArea, NutrientError> {
-    if !nutrient.is_positive() {
-        return Err(NutrientError::NoNutrient { nutrient });
-    }
+    positive(nutrient, |nutrient| NutrientError::NoNutrient { nutrient })?;
     Ok(nutrient / nutrient_in_volume(density, share)?)
 }
 
@@ -57,9 +55,7 @@ pub fn nutrient_at_rate(
     density: Density,
     share: f64,
 ) -> Result<MassPerArea, NutrientError> {
-    if !rate.is_positive() {
-        return Err(NutrientError::NoRate { rate });
-    }
+    positive(rate, |rate| NutrientError::NoRate { rate })?;
     Ok(nutrient_in_volume(density, share)? * rate)
 }
 
@@ -67,25 +63,25 @@ pub fn nutrient_at_rate(
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum NutrientError {
     /// No density. The dealer or the label gives it.
-    #[error("a density of {} lb/gal cannot be; it must be more than 0", .density.as_pounds_per_gallon())]
+    #[error("a density of {} cannot be; it must be more than 0", text(.density, Kind::Density))]
     NoDensity {
         /// The density as given.
         density: Density,
     },
     /// A share that is none.
-    #[error("a nutrient share of {percent} % cannot be; more than 0 and at most 100 % would do")]
+    #[error("a nutrient share of {} cannot be; more than 0 and at most 100 % would do", Arg::Percent(*.percent).text(UnitSystem::Us))]
     Share {
         /// The share as given, in percent.
         percent: f64,
     },
     /// No nutrient wanted.
-    #[error("a nutrient rate of {} lb/ac cannot be; it must be more than 0", .nutrient.as_pounds_per_acre())]
+    #[error("a nutrient rate of {} cannot be; it must be more than 0", text(.nutrient, Kind::MassRate))]
     NoNutrient {
         /// The rate as given.
         nutrient: MassPerArea,
     },
     /// No fertilizer put out.
-    #[error("a rate of {} gal/ac cannot be; it must be more than 0", .rate.as_gallons_per_acre())]
+    #[error("a rate of {} cannot be; it must be more than 0", text(.rate, Kind::Rate))]
     NoRate {
         /// The rate as given.
         rate: VolumePerArea,
@@ -103,15 +99,13 @@ impl Coded for NutrientError {
     }
 
     fn args(&self) -> Args {
-        let (name, arg) = match self {
-            Self::NoDensity { density } => ("density", Arg::Amount(Amount::new(*density, Kind::Density))),
+        let (name, given) = match self {
+            Self::NoDensity { density } => ("density", arg(density, Kind::Density)),
             Self::Share { percent } => ("percent", Arg::Percent(*percent)),
-            Self::NoNutrient { nutrient } => {
-                ("nutrient", Arg::Amount(Amount::new(*nutrient, Kind::MassRate)))
-            }
-            Self::NoRate { rate } => ("rate", Arg::Amount(Amount::new(*rate, Kind::Rate))),
+            Self::NoNutrient { nutrient } => ("nutrient", arg(nutrient, Kind::MassRate)),
+            Self::NoRate { rate } => ("rate", arg(rate, Kind::Rate)),
         };
-        Args::new().with(name, arg)
+        Args::new().with(name, given)
     }
 
     fn hint(&self) -> Option<String> {

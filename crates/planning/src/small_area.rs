@@ -1,7 +1,8 @@
 //! Small ground and small sprayers: a label's amount scaled to a lawn, a percent solution, an amount for a hand can.
 
-use units::{Amount, Area, Arg, Args, Coded, Density, Kind, Mass, Quantity, Volume};
+use units::{Amount, Area, Arg, Args, Coded, Density, Kind, Mass, Unit, UnitSystem, Volume};
 
+use crate::given::{arg, positive, text};
 use crate::product::{ProductAmount, ProductPerArea};
 
 /// Returns a label's amount, given for one area, for another area.
@@ -73,21 +74,16 @@ pub fn percent_solution(volume: Volume, share: f64) -> Result<Volume, SmallAreaE
 /// *Example*: 1 gal × 8.34 lb/gal × 0.01 = 0.0834 lb = 1.3344 oz wt.
 pub fn percent_by_weight(volume: Volume, density: Density, share: f64) -> Result<Mass, SmallAreaError> {
     mix_given(volume, share)?;
-    if density.is_positive() {
-        Ok(density * volume * share)
-    } else {
-        Err(SmallAreaError::NoDensity { density })
-    }
+    positive(density, |density| SmallAreaError::NoDensity { density })?;
+    Ok(density * volume * share)
 }
 
 fn area_given(area: Area) -> Result<(), SmallAreaError> {
-    if area.is_positive() { Ok(()) } else { Err(SmallAreaError::NoArea { area }) }
+    positive(area, |area| SmallAreaError::NoArea { area }).map(drop)
 }
 
 fn mix_given(volume: Volume, share: f64) -> Result<(), SmallAreaError> {
-    if !volume.is_positive() {
-        return Err(SmallAreaError::NoVolume { volume });
-    }
+    positive(volume, |volume| SmallAreaError::NoVolume { volume })?;
     if share > 0.0 && share <= 1.0 { Ok(()) } else { Err(SmallAreaError::Share { percent: share * 100.0 }) }
 }
 
@@ -95,7 +91,7 @@ fn mix_given(volume: Volume, share: f64) -> Result<(), SmallAreaError> {
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum SmallAreaError {
     /// No ground.
-    #[error("an area of {} sq ft cannot be; it must be more than 0", .area.as_square_feet())]
+    #[error("an area of {} cannot be; it must be more than 0", small(.area).text(UnitSystem::Us))]
     NoArea {
         /// The area as given.
         area: Area,
@@ -104,23 +100,32 @@ pub enum SmallAreaError {
     #[error("an amount of nothing cannot be scaled; it must be more than 0")]
     NoAmount,
     /// No mix.
-    #[error("a mix of {} gal cannot be; it must be more than 0", .volume.as_gallons())]
+    #[error("a mix of {} cannot be; it must be more than 0", text(.volume, Kind::Volume))]
     NoVolume {
         /// The volume as given.
         volume: Volume,
     },
     /// A share that is none.
-    #[error("a solution of {percent} % cannot be; more than 0 and at most 100 % would do")]
+    #[error("a solution of {} cannot be; more than 0 and at most 100 % would do", Arg::Percent(*.percent).text(UnitSystem::Us))]
     Share {
         /// The share as given, in percent.
         percent: f64,
     },
     /// No density.
-    #[error("a density of {} lb/gal cannot be; it must be more than 0", .density.as_pounds_per_gallon())]
+    #[error("a density of {} cannot be; it must be more than 0", text(.density, Kind::Density))]
     NoDensity {
         /// The density as given.
         density: Density,
     },
+}
+
+/// Small ground in square feet, whatever acres or hectares are used elsewhere.
+fn small(area: &Area) -> Amount {
+    let amount = Amount::new(*area, Kind::Area);
+    match Unit::named("sq ft") {
+        Some(unit) => amount.shown_in(&unit),
+        None => amount,
+    }
 }
 
 impl Coded for SmallAreaError {
@@ -135,14 +140,14 @@ impl Coded for SmallAreaError {
     }
 
     fn args(&self) -> Args {
-        let (name, arg) = match self {
+        let (name, given) = match self {
             Self::NoAmount => return Args::new(),
-            Self::NoArea { area } => ("area", Arg::Amount(Amount::new(*area, Kind::Area))),
-            Self::NoVolume { volume } => ("volume", Arg::Amount(Amount::new(*volume, Kind::Volume))),
+            Self::NoArea { area } => ("area", Arg::Amount(small(area))),
+            Self::NoVolume { volume } => ("volume", arg(volume, Kind::Volume)),
             Self::Share { percent } => ("percent", Arg::Percent(*percent)),
-            Self::NoDensity { density } => ("density", Arg::Amount(Amount::new(*density, Kind::Density))),
+            Self::NoDensity { density } => ("density", arg(density, Kind::Density)),
         };
-        Args::new().with(name, arg)
+        Args::new().with(name, given)
     }
 
     fn hint(&self) -> Option<String> {

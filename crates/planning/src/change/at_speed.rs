@@ -61,9 +61,18 @@ pub fn rate_at_speed(
         .figure("rate", Arg::Amount(Amount::ranged(rate, Kind::Rate)))
         .figure("speed", Arg::Amount(Amount::new(measured_at, Kind::Speed)))
         .figure("new speed", Arg::Amount(Amount::new(new, Kind::Speed)))
-        .figure("what holds the pressure", Arg::Text(control.word().replace('_', " ")))
+        .figure("what holds the pressure", Arg::Word { code: control.word(), english: in_english(control) })
         .result(Arg::Amount(Amount::ranged(&rate_then, Kind::Rate)));
     Ok(RateAtSpeed { rate: rate_then, finding: held(control, new), working })
+}
+
+/// What holds the pressure, in the word of a sentence.
+const fn in_english(control: PressureControl) -> &'static str {
+    match control {
+        PressureControl::Constant => "constant pressure",
+        PressureControl::GroundDriven => "ground-driven pump",
+        PressureControl::RateController => "rate controller",
+    }
 }
 
 fn held(control: PressureControl, new: Speed) -> Option<Finding> {

@@ -1,37 +1,39 @@
 //! Why a change cannot be worked out, with what was given and what would do.
 
 use sprayer::CarrierError;
-use units::{Amount, Arg, Args, Coded, Kind, Length, Pressure, Speed, VolumePerArea};
+use units::{Arg, Args, Coded, Kind, Length, Pressure, Speed, UnitSystem, VolumePerArea};
+
+use crate::given::{arg, text};
 
 /// Why a change cannot be worked out.
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum ChangeError {
     /// A rate of nothing.
-    #[error("a rate of {} gal/ac cannot be; it must be more than 0", .rate.as_gallons_per_acre())]
+    #[error("a rate of {} cannot be; it must be more than 0", text(.rate, Kind::Rate))]
     NoRate {
         /// The rate as given.
         rate: VolumePerArea,
     },
     /// No speed. Time a drive.
-    #[error("a speed of {} mph cannot be; it must be more than 0", .speed.as_miles_per_hour())]
+    #[error("a speed of {} cannot be; it must be more than 0", text(.speed, Kind::Speed))]
     NoSpeed {
         /// The speed as given.
         speed: Speed,
     },
     /// No pressure. Read it while all tips spray.
-    #[error("a pressure of {} psi cannot be; it must be more than 0", .pressure.as_psi())]
+    #[error("a pressure of {} cannot be; it must be more than 0", text(.pressure, Kind::Pressure))]
     NoPressure {
         /// The pressure as given.
         pressure: Pressure,
     },
     /// No width for a tip.
-    #[error("a width of {} in for a tip cannot be; it must be more than 0", .width.as_inches())]
+    #[error("a width of {} for a tip cannot be; it must be more than 0", text(.width, Kind::Width))]
     NoWidth {
         /// The width as given.
         width: Length,
     },
     /// A tip's range whose ends are the wrong way round.
-    #[error("a tip's range of {} to {} psi is not one", .low.as_psi(), .high.as_psi())]
+    #[error("a tip's range of {} to {} is not one", text(.low, Kind::Pressure), text(.high, Kind::Pressure))]
     TipRange {
         /// The low end as given.
         low: Pressure,
@@ -39,7 +41,7 @@ pub enum ChangeError {
         high: Pressure,
     },
     /// Speed read wrong by all of itself or more.
-    #[error("a speed that is {percent} % off cannot be; more than -100 % would do")]
+    #[error("a speed that is {} off cannot be; more than −100 % would do", Arg::Deviation(*.percent).text(UnitSystem::Us))]
     SpeedError {
         /// The error as given, in percent.
         percent: f64,
@@ -63,20 +65,16 @@ impl Coded for ChangeError {
     }
 
     fn args(&self) -> Args {
-        let pressure = |pressure: Pressure| Arg::Amount(Amount::new(pressure, Kind::Pressure));
+        let args = Args::new();
         match self {
-            Self::NoRate { rate } => Args::new().with("rate", Arg::Amount(Amount::new(*rate, Kind::Rate))),
-            Self::NoSpeed { speed } => {
-                Args::new().with("speed", Arg::Amount(Amount::new(*speed, Kind::Speed)))
-            }
-            Self::NoPressure { pressure: given } => Args::new().with("pressure", pressure(*given)),
-            Self::NoWidth { width } => {
-                Args::new().with("width", Arg::Amount(Amount::new(*width, Kind::Width)))
-            }
+            Self::NoRate { rate } => args.with("rate", arg(rate, Kind::Rate)),
+            Self::NoSpeed { speed } => args.with("speed", arg(speed, Kind::Speed)),
+            Self::NoPressure { pressure } => args.with("pressure", arg(pressure, Kind::Pressure)),
+            Self::NoWidth { width } => args.with("width", arg(width, Kind::Width)),
             Self::TipRange { low, high } => {
-                Args::new().with("low", pressure(*low)).with("high", pressure(*high))
+                args.with("low", arg(low, Kind::Pressure)).with("high", arg(high, Kind::Pressure))
             }
-            Self::SpeedError { percent } => Args::new().with("percent", Arg::Deviation(*percent)),
+            Self::SpeedError { percent } => args.with("percent", Arg::Deviation(*percent)),
             Self::Carrier(error) => error.args(),
         }
     }

@@ -1,8 +1,9 @@
 //! How rate, speed and pressure hang together for one set of tips.
 
-use units::{Pressure, Quantity, Speed, VolumePerArea};
+use units::{Pressure, Speed, VolumePerArea};
 
 use super::error::ChangeError;
+use crate::given::positive;
 
 /// Returns the speed that hits a rate with the pressure held: speed × measured rate ÷ wanted rate.
 ///
@@ -83,13 +84,13 @@ pub fn rate_error_from_speed_error(percent: f64) -> Result<f64, ChangeError> {
 }
 
 pub(super) fn rate_given(rate: VolumePerArea) -> Result<(), ChangeError> {
-    if rate.is_positive() { Ok(()) } else { Err(ChangeError::NoRate { rate }) }
+    positive(rate, |rate| ChangeError::NoRate { rate }).map(drop)
 }
 
 pub(super) fn speed_given(speed: Speed) -> Result<(), ChangeError> {
-    if speed.is_positive() { Ok(()) } else { Err(ChangeError::NoSpeed { speed }) }
+    positive(speed, |speed| ChangeError::NoSpeed { speed }).map(drop)
 }
 
 pub(super) fn pressure_given(pressure: Pressure) -> Result<(), ChangeError> {
-    if pressure.is_positive() { Ok(()) } else { Err(ChangeError::NoPressure { pressure }) }
+    positive(pressure, |pressure| ChangeError::NoPressure { pressure }).map(drop)
 }

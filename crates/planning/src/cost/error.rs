@@ -1,6 +1,8 @@
 //! What can be wrong with money, prices and costs, with what was given and what would do.
 
-use units::{Amount, Area, Arg, Args, Coded, Kind, QuantityError, VolumePerArea};
+use units::{Area, Arg, Args, Coded, Kind, QuantityError, UnitSystem, VolumePerArea};
+
+use crate::given::{arg, text};
 
 /// Why a text is not money or a price.
 #[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
@@ -134,25 +136,25 @@ pub enum CostError {
         price: String,
     },
     /// No ground.
-    #[error("an area of {} ac costs nothing; it must be more than 0", .area.as_acres())]
+    #[error("an area of {} costs nothing; it must be more than 0", text(.area, Kind::Area))]
     NoArea {
         /// The area as given.
         area: Area,
     },
     /// A rate of nothing, or a range that does not hold it.
-    #[error("a rate of {} gal/ac cannot be; it must be more than 0 and lie in its own range", .rate.as_gallons_per_acre())]
+    #[error("a rate of {} cannot be; it must be more than 0 and lie in its own range", text(.rate, Kind::Rate))]
     NoRate {
         /// The rate as given.
         rate: VolumePerArea,
     },
     /// A tip that gives less than nothing, or not a number.
-    #[error("a tip that is {percent} % off cannot be; -100 % (plugged) and up would do")]
+    #[error("a tip that is {} off cannot be; −100 % (plugged) and up would do", Arg::Deviation(*.percent).text(UnitSystem::Us))]
     Tip {
         /// The deviation as given, in percent.
         percent: f64,
     },
     /// A share of overlap that is none.
-    #[error("an overlap of {percent} % cannot be; 0 and up would do")]
+    #[error("an overlap of {} cannot be; 0 and up would do", Arg::Percent(*.percent).text(UnitSystem::Us))]
     Overlap {
         /// The overlap as given, in percent.
         percent: f64,
@@ -172,13 +174,14 @@ impl Coded for CostError {
     }
 
     fn args(&self) -> Args {
-        let (name, arg) = match self {
+        let (name, given) = match self {
             Self::OtherMeasure { price } | Self::PriceByArea { price } => ("price", Arg::Text(price.clone())),
-            Self::NoArea { area } => ("area", Arg::Amount(Amount::new(*area, Kind::Area))),
-            Self::NoRate { rate } => ("rate", Arg::Amount(Amount::new(*rate, Kind::Rate))),
-            Self::Tip { percent } | Self::Overlap { percent } => ("percent", Arg::Deviation(*percent)),
+            Self::NoArea { area } => ("area", arg(area, Kind::Area)),
+            Self::NoRate { rate } => ("rate", arg(rate, Kind::Rate)),
+            Self::Tip { percent } => ("percent", Arg::Deviation(*percent)),
+            Self::Overlap { percent } => ("percent", Arg::Percent(*percent)),
         };
-        Args::new().with(name, arg)
+        Args::new().with(name, given)
     }
 
     fn hint(&self) -> Option<String> {

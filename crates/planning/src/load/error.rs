@@ -1,31 +1,27 @@
 //! Why loads cannot be worked out, with what was given and what would do.
 
-use units::{Amount, Area, Arg, Args, Coded, Kind, Quantity, Volume, VolumePerArea};
+use units::{Area, Arg, Args, Coded, Kind, UnitSystem, Volume, VolumePerArea};
 
 use super::plan::MOST_LOADS;
+use crate::given::{arg, range_args, range_text, text};
 
 /// Why loads cannot be worked out.
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum LoadError {
     /// No ground to spray.
-    #[error("an area of {} ac cannot be sprayed; it must be more than 0", .area.as_acres())]
+    #[error("an area of {} cannot be sprayed; it must be more than 0", text(.area, Kind::Area))]
     NoArea {
         /// The area as given.
         area: Area,
     },
     /// No carrier rate. Measure it, or take the label's.
-    #[error("a rate of {} gal/ac cannot be sprayed; it must be more than 0", .rate.as_gallons_per_acre())]
+    #[error("a rate of {} cannot be sprayed; it must be more than 0", text(.rate, Kind::Rate))]
     NoRate {
         /// The rate as given.
         rate: VolumePerArea,
     },
     /// A range of the rate that does not hold the rate itself, or reaches below nothing.
-    #[error(
-        "the range of the rate, {} to {} gal/ac, must lie above nothing and hold {} gal/ac",
-        .low.as_gallons_per_acre(),
-        .high.as_gallons_per_acre(),
-        .rate.as_gallons_per_acre()
-    )]
+    #[error("{}", range_text(.low, .rate, .high))]
     RangeOfRate {
         /// The low end as given.
         low: VolumePerArea,
@@ -35,14 +31,14 @@ pub enum LoadError {
         high: VolumePerArea,
     },
     /// No tank. Its marks or its plate say what it holds.
-    #[error("a tank of {} gal holds no load; it must hold more than 0", .tank.as_gallons())]
+    #[error("a tank of {} holds no load; it must hold more than 0", text(.tank, Kind::Volume))]
     NoTank {
         /// The tank as given.
         tank: Volume,
     },
     /// Far more loads than a season has. Most often a unit or a digit is wrong.
-    #[error("{} ac at {} gal/ac would take {loads:.0} loads of {} gal; at most {} are worked out",
-        .area.as_acres(), .rate.as_gallons_per_acre(), .tank.as_gallons(), MOST_LOADS)]
+    #[error("{} at {} would take {} loads of {}; at most {} are worked out", text(.area, Kind::Area),
+        text(.rate, Kind::Rate), Arg::Number(*.loads).text(UnitSystem::Us), text(.tank, Kind::Volume), MOST_LOADS)]
     TooManyLoads {
         /// The area as given.
         area: Area,
@@ -54,8 +50,8 @@ pub enum LoadError {
         loads: f64,
     },
     /// More product than the mix has room for. Most often the rate of the product or of the carrier is wrong.
-    #[error("{name} at \"{rate}\" alone comes to {} gal in {} gal of mix; at most all of the mix can be product",
-        .product.as_gallons(), .mix.as_gallons())]
+    #[error("{name} at \"{rate}\" alone comes to {} in {} of mix; at most all of the mix can be product",
+        text(.product, Kind::Volume), text(.mix, Kind::Volume))]
     MoreProductThanMix {
         /// The product's name.
         name: String,
@@ -81,28 +77,23 @@ impl Coded for LoadError {
     }
 
     fn args(&self) -> Args {
-        let area = |area: Area| Arg::Amount(Amount::new(area, Kind::Area));
-        let rate = |rate: VolumePerArea| Arg::Amount(Amount::new(rate, Kind::Rate));
-        let volume = |volume: Volume| Arg::Amount(Amount::new(volume, Kind::Volume));
         let args = Args::new();
         match self {
-            Self::NoArea { area: given } => args.with("area", area(*given)),
-            Self::NoRate { rate: given } => args.with("rate", rate(*given)),
-            Self::RangeOfRate { low, rate: given, high } => {
-                args.with("low", rate(*low)).with("rate", rate(*given)).with("high", rate(*high))
-            }
-            Self::NoTank { tank } => args.with("tank", volume(*tank)),
-            Self::TooManyLoads { area: ground, rate: given, tank, loads } => args
-                .with("area", area(*ground))
-                .with("rate", rate(*given))
-                .with("tank", volume(*tank))
+            Self::NoArea { area } => args.with("area", arg(area, Kind::Area)),
+            Self::NoRate { rate } => args.with("rate", arg(rate, Kind::Rate)),
+            Self::RangeOfRate { low, rate, high } => range_args(low, rate, high),
+            Self::NoTank { tank } => args.with("tank", arg(tank, Kind::Volume)),
+            Self::TooManyLoads { area, rate, tank, loads } => args
+                .with("area", arg(area, Kind::Area))
+                .with("rate", arg(rate, Kind::Rate))
+                .with("tank", arg(tank, Kind::Volume))
                 .with("loads", Arg::Number(*loads))
                 .with("most", Arg::Count(MOST_LOADS)),
             Self::MoreProductThanMix { name, rate, product, mix } => args
                 .with("name", Arg::Text(name.clone()))
                 .with("rate", Arg::Text(rate.clone()))
-                .with("product", volume(*product))
-                .with("mix", volume(*mix)),
+                .with("product", arg(product, Kind::Volume))
+                .with("mix", arg(mix, Kind::Volume)),
         }
     }
 
@@ -117,9 +108,4 @@ impl Coded for LoadError {
         };
         Some(hint.to_string())
     }
-}
-
-/// Refuses what is not more than nothing.
-pub(super) fn positive<Q: Quantity>(quantity: Q, error: impl Fn(Q) -> LoadError) -> Result<(), LoadError> {
-    if quantity.is_positive() { Ok(()) } else { Err(error(quantity)) }
 }

@@ -51,7 +51,7 @@ pub(super) fn hard_to_measure(product: &LoadProduct, load: &Load) -> Option<Find
     );
     Some(
         about(finding)
-            .with("measure", Arg::Text(measure.text.clone()))
+            .with("measure", Arg::Parts(measure.parts.clone()))
             .with("short", Arg::Percent(short * 100.0))
             .to_do("Measure it finer if you can: {fine}."),
     )

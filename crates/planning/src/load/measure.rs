@@ -1,6 +1,6 @@
 //! An amount as it can be measured: rounded down to a step of jug or scale, never above the label.
 
-use units::{Mass, Quantity, UnitSystem, Volume, factor};
+use units::{Arg, Mass, Quantity, Unit, UnitSystem, Volume, factor};
 
 use super::people;
 use crate::product::ProductAmount;
@@ -12,7 +12,9 @@ pub struct Measure {
     pub amount: ProductAmount,
     /// The step it was rounded to.
     pub step: ProductAmount,
-    /// As people measure it: "9 gal 3 pt", "22 fl oz", "2 lb 8 oz wt", "12.9 L".
+    /// As people measure it, from the largest jug down: 9 gal, 3 pt.
+    pub parts: Vec<(String, Unit)>,
+    /// The parts in English: "9 gal 3 pt", "22 fl oz", "2 lb 8 oz wt", "12.9 L".
     pub text: String,
 }
 
@@ -38,16 +40,17 @@ pub fn measure(amount: ProductAmount, system: UnitSystem) -> Option<Measure> {
     if measured < 1.0 {
         return None;
     }
-    let text = match (amount, system) {
+    let parts = match (amount, system) {
         (ProductAmount::Liquid(_), UnitSystem::Us) => people::quarter_fluid_ounces(measured),
         (ProductAmount::Dry(_), UnitSystem::Us) => people::quarter_ounces_of_weight(measured),
         (ProductAmount::Liquid(_), UnitSystem::Metric) => people::thousandths(measured, "L", "mL"),
         (ProductAmount::Dry(_), UnitSystem::Metric) => people::thousandths(measured, "kg", "g"),
     };
+    let text = Arg::Parts(parts.clone()).text(system);
     let rounded = smallest.times(measured);
     // The slack must not lift the measure above the amount, not even by its last bit.
     let down = if rounded.si() > amount.si() { amount } else { rounded };
-    Some(Measure { amount: down, step: smallest.times(step), text })
+    Some(Measure { amount: down, step: smallest.times(step), parts, text })
 }
 
 /// How fine a step must be: a hundredth of the amount. Our own rule, well below the 5 % of a rate's limit.

@@ -2,10 +2,11 @@
 
 use units::{Amount, Area, Arg, Finding, Kind, UnitSystem, Volume, VolumePerArea, Working};
 
-use super::error::{LoadError, positive};
+use super::error::LoadError;
 use super::findings;
 use super::measure::{Measure, measure};
 use crate::count::whole;
+use crate::given::positive;
 use crate::product::{Product, ProductAmount};
 
 /// The most loads worked out for one job. Our own limit: at four loads an hour it is a year of days and nights, so a

@@ -1,13 +1,12 @@
 //! The tank at the rate that was measured: change nothing, mix for what the sprayer puts out.
 
-use units::{
-    Amount, Area, Arg, Finding, Kind, Quantity, Ranged, UnitSystem, Volume, VolumePerArea, Weight, Working,
-};
+use units::{Amount, Area, Arg, Finding, Kind, Ranged, UnitSystem, Volume, VolumePerArea, Weight, Working};
 
-use super::error::{LoadError, positive};
+use super::error::LoadError;
 use super::findings::{hard_to_measure, label_decides, listed_twice};
 use super::measure::Measure;
 use super::plan::load;
+use crate::given::{positive, sound};
 use crate::product::{Basis, Product, ProductRate, RangedAmount};
 
 /// What a tank does at the measured rate.
@@ -59,14 +58,11 @@ pub fn tank_at_rate(
     jugs: UnitSystem,
 ) -> Result<TankAtRate, LoadError> {
     positive(tank, |tank| LoadError::NoTank { tank })?;
-    positive(rate.value, |rate| LoadError::NoRate { rate })?;
-    let holds = rate.low.is_positive()
-        && rate.high.is_positive()
-        && rate.low <= rate.value
-        && rate.value <= rate.high;
-    if !holds {
-        return Err(LoadError::RangeOfRate { low: rate.low, rate: rate.value, high: rate.high });
-    }
+    sound(
+        rate,
+        |rate| LoadError::NoRate { rate },
+        |range| LoadError::RangeOfRate { low: range.low, rate: range.value, high: range.high },
+    )?;
     let area = rate.map(|rate| tank / rate);
     let load = load(tank, area.value, products, jugs)?;
     let mut findings = vec![covers(tank, rate, &area)];

@@ -56,6 +56,11 @@ impl Coded for ProductError {
         }
     }
 
+    fn case(&self) -> Option<&'static str> {
+        // The rate's sentence with the product's name in front.
+        matches!(self, Self::Rate { .. }).then_some("named")
+    }
+
     fn args(&self) -> Args {
         match self {
             Self::Empty => Args::new(),

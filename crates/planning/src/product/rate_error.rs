@@ -169,6 +169,11 @@ impl Coded for RateError {
         }
     }
 
+    fn case(&self) -> Option<&'static str> {
+        // The sentence is the number's own, but what would do is often another.
+        matches!(self, Self::Number(_)).then_some("in_rate")
+    }
+
     fn args(&self) -> Args {
         let args = self
             .given()
@@ -182,7 +187,7 @@ impl Coded for RateError {
                 args.with("liquid", Arg::Text(liquid.clone())).with("weight", Arg::Text(weight.clone()))
             }
             Self::StrengthNeeded { kind, .. } | Self::IngredientRate { kind, .. } => {
-                args.with("mark", Arg::Text(kind.letters().to_string()))
+                args.with("mark", Arg::Word { code: kind.letters(), english: kind.letters() })
             }
             _ => args,
         }

@@ -1,23 +1,20 @@
 //! Why a target cannot be judged, with what was given and what would do.
 
-use units::{Amount, Arg, Args, Coded, Kind, VolumePerArea};
+use units::{Arg, Args, Coded, Kind, UnitSystem, VolumePerArea};
+
+use crate::given::{arg, range_args, range_text, text};
 
 /// Why a target cannot be judged.
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum TargetError {
     /// A rate of nothing.
-    #[error("a rate of {} gal/ac cannot be; it must be more than 0", .rate.as_gallons_per_acre())]
+    #[error("a rate of {} cannot be; it must be more than 0", text(.rate, Kind::Rate))]
     NoRate {
         /// The rate as given.
         rate: VolumePerArea,
     },
     /// A range of the rate that does not hold the rate itself, or reaches below nothing.
-    #[error(
-        "the range of the rate, {} to {} gal/ac, must lie above nothing and hold {} gal/ac",
-        .low.as_gallons_per_acre(),
-        .high.as_gallons_per_acre(),
-        .rate.as_gallons_per_acre()
-    )]
+    #[error("{}", range_text(.low, .rate, .high))]
     RangeOfRate {
         /// The low end as given.
         low: VolumePerArea,
@@ -27,7 +24,7 @@ pub enum TargetError {
         high: VolumePerArea,
     },
     /// A limit in percent that is not between nothing and all.
-    #[error("a limit of {percent} % is not one; more than 0 and less than 100 % would do")]
+    #[error("a limit of {} is not one; more than 0 and less than 100 % would do", Arg::Percent(*.percent).text(UnitSystem::Us))]
     Limit {
         /// The limit as given, in percent.
         percent: f64,
@@ -75,22 +72,21 @@ impl Coded for TargetError {
     }
 
     fn args(&self) -> Args {
-        let shown = |rate: &VolumePerArea| Arg::Amount(Amount::new(*rate, Kind::Rate));
-        let text = |text: &String| Arg::Text(text.clone());
+        let letters = |text: &String| Arg::Text(text.clone());
         match self {
-            Self::NoRate { rate } => Args::new().with("rate", shown(rate)),
-            Self::RangeOfRate { low, rate, high } => {
-                Args::new().with("low", shown(low)).with("rate", shown(rate)).with("high", shown(high))
-            }
+            Self::NoRate { rate } => Args::new().with("rate", arg(rate, Kind::Rate)),
+            Self::RangeOfRate { low, rate, high } => range_args(low, rate, high),
             Self::Limit { percent } => Args::new().with("percent", Arg::Percent(*percent)),
-            Self::OtherKind { name, rate, limit } => {
-                Args::new().with("name", text(name)).with("rate", text(rate)).with("limit", text(limit))
-            }
-            Self::LeastOverMost { name, least, most } => {
-                Args::new().with("name", text(name)).with("least", text(least)).with("most", text(most))
-            }
+            Self::OtherKind { name, rate, limit } => Args::new()
+                .with("name", letters(name))
+                .with("rate", letters(rate))
+                .with("limit", letters(limit)),
+            Self::LeastOverMost { name, least, most } => Args::new()
+                .with("name", letters(name))
+                .with("least", letters(least))
+                .with("most", letters(most)),
             Self::MixedForNeeded { name, rate } => {
-                Args::new().with("name", text(name)).with("rate", text(rate))
+                Args::new().with("name", letters(name)).with("rate", letters(rate))
             }
         }
     }

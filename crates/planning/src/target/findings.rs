@@ -41,6 +41,8 @@ pub(super) fn over_most(
         Some(rate) => finding.with("mix_for", Arg::Amount(Amount::new(rate, Kind::Rate))),
         None => finding,
     };
+    // What would do differs: a rate by the ground is put right by mixing for another rate, one by the mix is not.
+    let finding = finding.case(if mix_for.is_some() { "by_ground" } else { "by_mix" });
     let finding = match (beyond, mix_for) {
         (true, Some(_)) => finding.to_do(
             "Do not spray this mix. Put in less: work the load out for {mix_for}, and it keeps to the label for sure.",

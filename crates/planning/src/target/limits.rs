@@ -3,6 +3,7 @@
 use units::{Quantity, VolumePerArea};
 
 use super::error::TargetError;
+use crate::given::positive;
 use crate::product::{Basis, Product, WrittenRate};
 
 /// What is asked for. Where a limit is given more than once, the stricter one counts.
@@ -31,7 +32,7 @@ impl Target {
     ///
     /// *Errors*: a rate of nothing.
     pub fn least_carrier(mut self, rate: VolumePerArea) -> Result<Self, TargetError> {
-        let rate = positive(rate)?;
+        let rate = positive(rate, |rate| TargetError::NoRate { rate })?;
         self.least_carrier = Some(self.least_carrier.map_or(rate, |before| before.max(rate)));
         Ok(self)
     }
@@ -40,7 +41,7 @@ impl Target {
     ///
     /// *Errors*: a rate of nothing.
     pub fn intended(mut self, rate: VolumePerArea) -> Result<Self, TargetError> {
-        self.intended = Some(positive(rate)?);
+        self.intended = Some(positive(rate, |rate| TargetError::NoRate { rate })?);
         Ok(self)
     }
 
@@ -223,8 +224,4 @@ fn size(limit: &WrittenRate) -> f64 {
         ProductRate::LiquidInMix { share } => *share,
         ProductRate::DryInMix(density) => density.si(),
     }
-}
-
-fn positive(rate: VolumePerArea) -> Result<VolumePerArea, TargetError> {
-    if rate.is_positive() { Ok(rate) } else { Err(TargetError::NoRate { rate }) }
 }

@@ -1,8 +1,9 @@
 //! The product that really lands on the ground, which is not the carrier rate.
 
-use units::{Amount, Arg, Kind, Quantity, Ranged, VolumePerArea, Working};
+use units::{Amount, Arg, Kind, Ranged, VolumePerArea, Working};
 
 use super::error::TargetError;
+use crate::given;
 use crate::product::{Basis, InMix, Product, ProductRate, RangedPerArea};
 
 /// What really lands on the ground of one product.
@@ -38,11 +39,7 @@ pub fn put_down(
     measured: &Ranged<VolumePerArea>,
 ) -> Result<PutDown, TargetError> {
     sound(measured)?;
-    if let Some(rate) = mixed_for
-        && !rate.is_positive()
-    {
-        return Err(TargetError::NoRate { rate });
-    }
+    mixed_for.map(|rate| given::positive(rate, |rate| TargetError::NoRate { rate })).transpose()?;
     let written = product.rate();
     let mixed_for = match (written.rate().basis(), mixed_for) {
         (_, Some(rate)) => rate,
@@ -93,16 +90,9 @@ pub fn put_down(
 
 /// Refuses a measured rate whose range cannot be one.
 pub(super) fn sound(measured: &Ranged<VolumePerArea>) -> Result<(), TargetError> {
-    if !measured.value.is_positive() {
-        return Err(TargetError::NoRate { rate: measured.value });
-    }
-    let holds = measured.low.is_positive()
-        && measured.high.is_positive()
-        && measured.low <= measured.value
-        && measured.value <= measured.high;
-    if holds {
-        Ok(())
-    } else {
-        Err(TargetError::RangeOfRate { low: measured.low, rate: measured.value, high: measured.high })
-    }
+    given::sound(
+        measured,
+        |rate| TargetError::NoRate { rate },
+        |range| TargetError::RangeOfRate { low: range.low, rate: range.value, high: range.high },
+    )
 }
