@@ -21,6 +21,8 @@ mod reader;
 mod sentence;
 mod working;
 
+pub use fluent_bundle::FluentValue as Value;
+
 pub use catalogue::{Words, sources};
 pub use error::Said;
 pub use reader::{Language, NumberFormat, Paper, Reader};

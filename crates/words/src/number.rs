@@ -15,6 +15,23 @@ impl Words {
         }
     }
 
+    /// A sentence of the catalogue with numbers in it, which has them with a point: with the reader's decimal mark.
+    #[must_use]
+    pub fn numbers_in(&self, text: &str) -> String {
+        if self.reader().numbers == NumberFormat::Point {
+            return text.to_string();
+        }
+        let signs: Vec<char> = text.chars().collect();
+        let digit = |place: Option<usize>| {
+            place.and_then(|place| signs.get(place)).is_some_and(char::is_ascii_digit)
+        };
+        let marked = signs.iter().enumerate().map(|(place, sign)| {
+            let between = digit(place.checked_sub(1)) && digit(Some(place + 1));
+            if *sign == '.' && between { ',' } else { *sign }
+        });
+        marked.collect()
+    }
+
     /// A bare number to sensible digits.
     #[must_use]
     pub fn number(&self, value: f64) -> String {
