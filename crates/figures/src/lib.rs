@@ -1,0 +1,20 @@
+//! Drawings: the row of cups under a boom, the timed drive, the rate against what is wanted, the tips on a tape.
+//!
+//! A drawing is a tree of shapes with roles and ids. [`svg()`] makes it an SVG for pages, print and PDF. Nothing here
+//! decides anything or words a label: verdicts and texts come in ready.
+
+mod drawing;
+pub mod fonts;
+mod line_up;
+mod look;
+mod pen;
+mod row_of_cups;
+mod svg;
+mod text;
+mod type_widths;
+
+pub use drawing::{Anchor, Drawing, Node, PathEnd, Point, Role, Shape, TextLine};
+pub use look::{ACT, BAND, INK, Look, PAPER, QUIET, RULE, WATER, WATER_LINE, look};
+pub use row_of_cups::{CupMark, CupShown, Density, LimitBand, RowOfCups, Seen, TipGroup};
+pub use svg::svg;
+pub use text::{Fitted, Room, Weight, Wholeness, fit, text_width};
