@@ -1,6 +1,6 @@
 //! What can be wrong with a product as written, with what was given and what would do.
 
-use units::{Arg, Args, Coded};
+use units::{Arg, Args, Coded, QuantityError};
 
 use super::rate_error::RateError;
 
@@ -57,8 +57,15 @@ impl Coded for ProductError {
     }
 
     fn case(&self) -> Option<&'static str> {
-        // The rate's sentence with the product's name in front.
-        matches!(self, Self::Rate { .. }).then_some("named")
+        match self {
+            Self::Rate {
+                error: RateError::Number(QuantityError::Comma { as_thousands, as_decimal, .. }),
+                ..
+            } if as_thousands == as_decimal => Some("named_one_reading"),
+            // The rate's sentence with the product's name in front.
+            Self::Rate { .. } => Some("named"),
+            _ => None,
+        }
     }
 
     fn args(&self) -> Args {

@@ -170,8 +170,12 @@ impl Coded for RateError {
     }
 
     fn case(&self) -> Option<&'static str> {
-        // The sentence is the number's own, but what would do is often another.
-        matches!(self, Self::Number(_)).then_some("in_rate")
+        match self {
+            Self::Number(error) if hints_itself(error) => error.case(),
+            // The sentence is the number's own, but what would do is a rate's.
+            Self::Number(_) => Some("in_rate"),
+            _ => None,
+        }
     }
 
     fn args(&self) -> Args {
@@ -195,9 +199,7 @@ impl Coded for RateError {
 
     fn hint(&self) -> Option<String> {
         let hint = match self {
-            Self::Number(error @ (QuantityError::Comma { .. } | QuantityError::ZeroUnderLine { .. })) => {
-                return error.hint();
-            }
+            Self::Number(error) if hints_itself(error) => return error.hint(),
             Self::WhichOunce { liquid, weight, .. } => {
                 return Some(format!("write {liquid} or {weight}, as the label means it"));
             }
@@ -235,6 +237,11 @@ impl Coded for RateError {
         };
         Some(hint.to_string())
     }
+}
+
+/// Whether what would do for a number does for a rate as well.
+const fn hints_itself(error: &QuantityError) -> bool {
+    matches!(error, QuantityError::Comma { .. } | QuantityError::ZeroUnderLine { .. })
 }
 
 /// The ways to write a rate, for hints.
