@@ -202,6 +202,8 @@ pub enum Role {
     Value,
     /// A line that stands for a value.
     ValueLine,
+    /// One of many values.
+    Dot,
     /// What is wanted.
     Wanted,
     /// A border that must not be passed.

@@ -1,7 +1,7 @@
 //! Short ways to make the shapes that every drawing is made of.
 
 use crate::drawing::{Anchor, Node, PathEnd, Point, Role, Shape, TextLine};
-use crate::text::Weight;
+use crate::text::{Fitted, Weight, drop, rise};
 
 /// The width of every drawing: 1000 units are a printed width of 190 mm, so one unit is 0.19 mm. Our own choice.
 pub(crate) const WIDTH: f64 = 1000.0;
@@ -68,4 +68,31 @@ pub(crate) fn text(set: Type, x: f64, y: f64, content: &str) -> Node {
 
 pub(crate) fn group(role: Role, id: Option<String>, title: Option<String>, nodes: Vec<Node>) -> Node {
     Node { role, id, shape: Shape::Group { title, nodes } }
+}
+
+/// From one line of a block of text to the next, in type sizes. Our own choice.
+const LEADING: f64 = 1.2;
+
+/// The lines of a fitted text, the first one's letters beginning at `top`.
+pub(crate) fn block(fitted: &Fitted, set: Type, x: f64, top: f64) -> Vec<Node> {
+    let mut y = top + rise(fitted.size);
+    let mut nodes = Vec::new();
+    for content in &fitted.lines {
+        nodes.push(text(Type { size: fitted.size, ..set }, x, y, content));
+        y += fitted.size * LEADING;
+    }
+    nodes
+}
+
+/// How high such a block is.
+pub(crate) fn block_height(fitted: &Fitted) -> f64 {
+    if fitted.lines.is_empty() {
+        return 0.0;
+    }
+    (count(fitted.lines.len()) - 1.0) * fitted.size * LEADING + rise(fitted.size) + drop(fitted.size)
+}
+
+/// A count as a number to multiply with.
+pub(crate) fn count(number: usize) -> f64 {
+    u32::try_from(number).map_or(f64::from(u32::MAX), f64::from)
 }

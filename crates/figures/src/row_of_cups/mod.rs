@@ -11,6 +11,9 @@ mod row;
 mod rows;
 mod tiers;
 
+pub(crate) use marks::{SIDE, sign};
+pub(crate) use rows::rows;
+
 use crate::drawing::{Drawing, Node};
 use crate::pen::{EDGE, WIDTH};
 use crate::text::clean;
@@ -163,8 +166,7 @@ impl RowOfCups {
     #[must_use]
     pub fn draw(&self) -> Drawing {
         let most = self.per_row.unwrap_or(self.density.most_in_a_row()).max(1);
-        let lengths =
-            rows::rows(self.cups.len(), &self.sections, usize::try_from(most).unwrap_or(usize::MAX));
+        let lengths = rows(self.cups.len(), &self.sections, usize::try_from(most).unwrap_or(usize::MAX));
         let plan = row::Plan::new(self, &lengths);
         let mut nodes: Vec<Node> = Vec::new();
         let mut y = EDGE;

@@ -103,7 +103,7 @@ impl<'a> Plan<'a> {
         below += readings.height + 3.0;
         let signs = tiers::signs(cups, places, below);
         below += signs.height;
-        let words = tiers::words(cups, places, below);
+        let words = tiers::words(cups, places, density, below);
         below += words.height;
         let mut parts_of_tips: Vec<Vec<Node>> =
             cups.iter().zip(&frames).map(|(cup, frame)| outline(cup, frame)).collect();

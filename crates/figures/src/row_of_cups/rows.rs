@@ -1,5 +1,7 @@
 //! Where a long boom is broken into rows.
 
+use crate::pen::count;
+
 /// What it costs to break a row inside a section, in rows. Our own choice: a whole section is worth one more row, but not two.
 const INSIDE_A_SECTION: f64 = 1.5;
 /// What it costs that a row has twice the tips of an even share, in rows. Our own choice: evenness settles ties.
@@ -48,10 +50,6 @@ pub(crate) fn borders(sections: &[u32]) -> Vec<usize> {
         borders.push(total);
     }
     borders
-}
-
-fn count(number: usize) -> f64 {
-    u32::try_from(number).map_or(f64::from(u32::MAX), f64::from)
 }
 
 #[cfg(test)]

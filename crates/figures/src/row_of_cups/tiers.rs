@@ -4,8 +4,8 @@ use super::marks::{SIDE, has_sign, sign};
 use super::places::Place;
 use super::{CupMark, CupShown, Density};
 use crate::drawing::{Anchor, Node, Role};
-use crate::line_up::{Rank, Stand, Wish, by_rank, by_turns};
-use crate::pen::{EDGE, SMALL, Type, WIDTH, text};
+use crate::line_up::{Rank, Stand, Wish, apart, by_rank, by_turns};
+use crate::pen::{EDGE, SMALL, Type, WIDTH, count, text};
 use crate::text::{Weight, drop, rise, text_width};
 
 /// Air between texts of one line. Our own choice.
@@ -67,14 +67,35 @@ pub(crate) fn numbers(cups: &[CupShown], places: &[Place], density: Density, top
     };
     if density != Density::Dense {
         let labels = of(Choice::All);
-        let stands = by_rank(&wishes(&labels, cups, &tips), AIR, 1, EDGE, WIDTH - EDGE);
-        if stands.iter().all(Option::is_some) {
+        if let Some(stands) = side_by_side(&wishes(&labels, cups, &tips)) {
             return upwards(&labels, &stands, cups.len(), top);
         }
     }
     let labels = of(Choice::Marked);
     let stands = by_rank(&wishes(&labels, cups, &tips), AIR, 2, EDGE, WIDTH - EDGE);
     upwards(&labels, &stands, cups.len(), top)
+}
+
+/// All on one line, those of twin tips moved apart a little; none when that would take them from their tips.
+fn side_by_side(wishes: &[Wish]) -> Option<Vec<Option<Stand>>> {
+    // Our own choice: about the width of two figures.
+    const FURTHEST: f64 = 18.0;
+    let mut order: Vec<usize> = (0..wishes.len()).collect();
+    let centre = |index: &usize| wishes.get(*index).map_or(0.0, |wish| wish.centre);
+    order.sort_by(|one, other| centre(one).total_cmp(&centre(other)));
+    let wanted: Vec<(f64, f64)> =
+        order.iter().filter_map(|index| wishes.get(*index)).map(|wish| (wish.centre, wish.width)).collect();
+    let centres = apart(&wanted, AIR, EDGE, WIDTH - EDGE);
+    let mut stands = vec![None; wishes.len()];
+    for (index, (centre, (wish, width))) in order.iter().zip(centres.iter().zip(&wanted)) {
+        if (centre - wish).abs() > FURTHEST || centre + width / 2.0 > WIDTH - EDGE {
+            return None;
+        }
+        if let Some(stand) = stands.get_mut(*index) {
+            *stand = Some(Stand { centre: *centre, line: 0 });
+        }
+    }
+    Some(stands)
 }
 
 /// Which cups a tier tells of.
@@ -111,12 +132,14 @@ pub(crate) fn readings(cups: &[CupShown], places: &[Place], density: Density, to
 }
 
 /// The words under marked cups, where they fit.
-pub(crate) fn words(cups: &[CupShown], places: &[Place], top: f64) -> Tier {
+pub(crate) fn words(cups: &[CupShown], places: &[Place], density: Density, top: f64) -> Tier {
     let at: Vec<f64> = places.iter().map(|place| place.cup).collect();
     let labels: Vec<Label<'_>> = cups
         .iter()
         .enumerate()
-        .filter(|(_, cup)| cup.mark != CupMark::Quiet && !cup.word.trim().is_empty())
+        // A narrow dashed cup without a number needs no word that could not be led back to it.
+        .filter(|(_, cup)| marked(cup) || (cup.mark == CupMark::NotCaught && density != Density::Dense))
+        .filter(|(_, cup)| !cup.word.trim().is_empty())
         .map(|(index, cup)| Label {
             index,
             text: &cup.word,
@@ -129,11 +152,7 @@ pub(crate) fn words(cups: &[CupShown], places: &[Place], top: f64) -> Tier {
             },
         })
         .collect();
-    let mut wished = wishes(&labels, cups, &at);
-    for wish in &mut wished {
-        wish.rank = Rank::First;
-    }
-    let stands = by_rank(&wished, AIR, 2, EDGE, WIDTH - EDGE);
+    let stands = by_rank(&wishes(&labels, cups, &at), AIR, 2, EDGE, WIDTH - EDGE);
     downwards(&labels, &stands, cups.len(), top)
 }
 
@@ -155,9 +174,9 @@ pub(crate) fn signs(cups: &[CupShown], places: &[Place], top: f64) -> Tier {
             continue;
         };
         lines = lines.max(stand.line + 1);
-        *place = sign(cup.mark, stand.centre, top + SIDE / 2.0 + down(stand.line) * (SIDE + 2.0));
+        *place = sign(cup.mark, stand.centre, top + SIDE / 2.0 + count(stand.line) * (SIDE + 2.0));
     }
-    Tier { nodes, height: down(lines) * (SIDE + 2.0) }
+    Tier { nodes, height: count(lines) * (SIDE + 2.0) }
 }
 
 fn wishes(labels: &[Label<'_>], cups: &[CupShown], at: &[f64]) -> Vec<Wish> {
@@ -187,14 +206,10 @@ fn downwards(labels: &[Label<'_>], stands: &[Option<Stand>], tips: usize, top: f
     for (label, stand) in labels.iter().zip(stands) {
         let (Some(stand), Some(of_tip)) = (stand, nodes.get_mut(label.index)) else { continue };
         let leading = label.size * LEADING;
-        let y = top + down(stand.line) * leading + rise(label.size);
+        let y = top + count(stand.line) * leading + rise(label.size);
         let set = Type { role: label.role, size: label.size, weight: label.weight, anchor: Anchor::Middle };
         of_tip.push(text(set, stand.centre, y, label.text));
         height = height.max(y + drop(label.size) - top);
     }
     Tier { nodes, height }
-}
-
-fn down(line: usize) -> f64 {
-    u32::try_from(line).map_or(0.0, f64::from)
 }

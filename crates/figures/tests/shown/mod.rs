@@ -1,9 +1,17 @@
 //! Invented booms and drives to draw, for the tests and the gallery.
-#![allow(dead_code, unused_imports, clippy::cast_precision_loss, clippy::cast_possible_truncation, missing_docs)]
+#![allow(
+    dead_code,
+    unused_imports,
+    clippy::cast_precision_loss,
+    clippy::cast_possible_truncation,
+    missing_docs
+)]
 
 mod cups;
+mod others;
 
 pub use cups::{Boom, Language, grouped, odd, row};
+pub use others::{drive, gaps, rate, spread};
 
 use figures::Drawing;
 
@@ -11,5 +19,6 @@ use figures::Drawing;
 pub fn all() -> Vec<(String, Drawing)> {
     let mut all = Vec::new();
     cups::all(&mut all);
+    others::all(&mut all);
     all
 }
