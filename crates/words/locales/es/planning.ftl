@@ -4,7 +4,7 @@
 
 load_too_little_to_measure = Una carga de { $load } lleva solo { $amount } de { $name }. Ni una jarra ni una báscula de rancho miden tan poco.
     .do = Use una jeringa o una báscula fina para { $fine }, o prepare una carga mayor.
-load_measure_too_coarse = { $measure } de { $name } es { $short } menos que los { $amount } que lleva una carga de { $load }.
+load_measure_too_coarse = { $measure } de { $name } queda { $short } por debajo de { $amount }, que es lo que lleva una carga de { $load }.
     .do = Mida más fino si puede: { $fine }.
 load_product_twice = { $name } está dos veces en la lista.
     .do = Quite uno, o póngales nombres distintos si van los dos.
@@ -33,7 +33,7 @@ load_more_product_than_mix = { $name } a “{ $rate }” da por sí solo { $prod
 
 # By the ground: another rate to mix for puts it right. By the mix: only a weaker mix does.
 product_over_label-by_ground = Alto: { $name } se echa a { $rate }. La etiqueta permite { $most } como máximo; la etiqueta es la ley.
-    .do = No aplique esta mezcla. Ponga menos: calcule la carga para { $mix_for }, y seguro que cumple con la etiqueta.
+    .do = No aplique esta mezcla. Ponga menos: calcule la carga para { $mix_for }, y con seguridad cumple con la etiqueta.
 product_over_label-by_mix = { product_over_label-by_ground }
     .do = No aplique esta mezcla. Hágala más débil o eche menos.
 product_most_likely_over_label-by_ground = Alto: lo más probable es que { $name } se eche a { $rate }. La etiqueta permite { $most } como máximo; la etiqueta es la ley.
@@ -47,9 +47,9 @@ product_may_be_over_label-by_mix = { product_may_be_over_label-by_ground }
 product_planned_over_label = Alto: { $name } se preparó para { $planned }. La etiqueta permite { $most } como máximo; la etiqueta es la ley.
     .do = No prepare así la mezcla. No ponga más de lo que permite la etiqueta.
 product_under_least = { $name } se echa a { $rate }, menos que el mínimo de la etiqueta, { $least }. Quizá no haga su trabajo.
-    .do = Prepare el tanque para la dosis que de veras echa la aspersora.
+    .do = Prepare el tanque para la dosis que realmente echa la aspersora.
 product_may_be_under_least = { $name } se echa a { $rate }, tan cerca del mínimo de la etiqueta, { $least }, que puede quedarse corto.
-    .do = Prepare el tanque para la dosis que de veras echa la aspersora, o recoja más tiempo para conocerla mejor.
+    .do = Prepare el tanque para la dosis que realmente echa la aspersora, o recoja más tiempo para conocerla mejor.
 mix_over_label = Alto: la mezcla lleva { $strength } de { $name }. La etiqueta permite { $most } como máximo; la etiqueta es la ley.
     .do = No aplique esta mezcla. Hágala más débil.
 mix_under_least = La mezcla lleva { $strength } de { $name }, menos que el mínimo de la etiqueta, { $least }. Quizá no haga su trabajo.
@@ -94,9 +94,9 @@ change_speed_by_times = Maneje a { $inverse } veces la velocidad a la misma pres
 change_controller_pressure = A { $wanted } y a la misma velocidad el controlador trabajará cerca de { $new } en vez de { $now }.
 change_pressure = O ponga { $new } en vez de { $now } a la misma velocidad, y echará { $wanted }.
     .do = Recoja otra vez unas boquillas a la nueva presión.
-change_pressure_too_low = Para { $wanted } a la misma velocidad harían falta { $new }. Es menos que los { $low } a { $high } para los que son estas boquillas: los abanicos se cierran y dejan franjas.
+change_pressure_too_low = Para { $wanted } a la misma velocidad harían falta { $new }. Queda debajo del rango de { $low } a { $high } para el que son estas boquillas: los abanicos se cierran y dejan franjas.
     .do = Deje la presión en ese rango y ponga boquillas más chicas.
-change_pressure_too_high = Para { $wanted } a la misma velocidad harían falta { $new }. Es más que los { $low } a { $high } para los que son estas boquillas: las gotas salen finas y se las lleva el viento.
+change_pressure_too_high = Para { $wanted } a la misma velocidad harían falta { $new }. Queda arriba del rango de { $low } a { $high } para el que son estas boquillas: las gotas salen finas y se las lleva el viento.
     .do = Deje la presión en ese rango y ponga boquillas más grandes.
 change_pressure_small_only = La presión es para correcciones chicas: el doble de flujo pide cuatro veces la presión. Con mucha presión el viento se lleva las gotas; con poca quedan franjas.
     .do = Para { $change } de flujo cambie las boquillas o la velocidad.
@@ -134,8 +134,8 @@ change_speed_error = una velocidad con { $percent } de error no puede ser; debe 
 
 cost_over = { $share } del producto se echa de más: { $money } en { $area }.
 cost_missing = Falta { $share } del producto donde usted lo quería: { $money } en { $area }. No es un ahorro: ahí quizá no haga su trabajo.
-cost_gone_when_mixed_right = Prepare el tanque para lo que de veras echa la aspersora, y este costo desaparece.
-cost_left_when_mixed_right = Prepare el tanque para lo que de veras echa la aspersora, y quedan { $over } de más y { $missing } de menos. Esa parte viene de boquillas que no son iguales.
+cost_gone_when_mixed_right = Prepare el tanque para lo que realmente echa la aspersora, y este costo desaparece.
+cost_left_when_mixed_right = Prepare el tanque para lo que realmente echa la aspersora, y quedan { $over } de más y { $missing } de menos. Esa parte viene de boquillas que no son iguales.
 
 cost_other_measure = el precio “{ $price }” no va con la forma en que se mide el producto
     .do = dé un precio por galón o litro para un líquido, por libra o kilogramo para un producto seco
@@ -146,11 +146,11 @@ cost_no_area = una superficie de { $area } no cuesta nada; debe ser más de 0
 cost_no_rate = una dosis de { $rate } no puede ser; debe ser más de 0 y estar en su propio rango
     .do = dé una dosis como 20 gal/ac o 190 L/ha
 cost_tip = una boquilla con { $percent } de diferencia no puede ser; desde −100 % (tapada) para arriba
-    .do = dé qué tan lejos está cada boquilla del promedio, en por ciento
+    .do = dé qué tan lejos está cada boquilla del promedio, en porcentaje
 cost_overlap = un traslape de { $percent } no puede ser; desde 0 para arriba
-    .do = dé el traslape en por ciento de la superficie
+    .do = dé el traslape en porcentaje de la superficie
 
-money_empty = no se dio ningún dinero
+money_empty = no se dio ninguna cantidad de dinero
     .do = el dinero se escribe $25, 25 $ o 18.50 EUR
 money_too_long = un texto de { $length } letras es demasiado largo para dinero (60 como máximo)
     .do = { price_no_goods.do }
