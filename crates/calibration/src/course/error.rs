@@ -1,5 +1,6 @@
 //! Why there is no course.
 
+use super::{NARROWEST, WIDEST};
 use units::{Amount, Arg, Args, Coded, Kind, Length, UnitSystem};
 
 /// Why there is no course.
@@ -7,7 +8,9 @@ use units::{Amount, Arg, Args, Coded, Kind, Length, UnitSystem};
 pub enum CourseError {
     /// A width that no sprayer covers.
     #[error(
-        "the width must be 1 in to 200 ft, got {}",
+        "the width must be {} to {}, got {}",
+        Amount::new(NARROWEST, Kind::Width).text(UnitSystem::Us),
+        Amount::new(WIDEST, Kind::Length).text(UnitSystem::Us),
         Amount::new(*.given, Kind::Width).text(UnitSystem::Us)
     )]
     Width {
@@ -23,7 +26,10 @@ impl Coded for CourseError {
 
     fn args(&self) -> Args {
         let Self::Width { given } = self;
-        Args::new().with("given", Arg::Amount(Amount::new(*given, Kind::Width)))
+        Args::new()
+            .with("given", Arg::Amount(Amount::new(*given, Kind::Width)))
+            .with("least", Arg::Amount(Amount::new(NARROWEST, Kind::Width)))
+            .with("most", Arg::Amount(Amount::new(WIDEST, Kind::Length)))
     }
 
     fn hint(&self) -> Option<String> {

@@ -64,10 +64,12 @@ impl Course {
             )
             .with("length", amount(length));
             return Some(match self.longer(shortest, longest) {
-                Some((other, english)) => finding.with("instead", amount(other.length())).to_do(english),
-                None => {
-                    finding.to_do("Catch for 30 s by the clock and work the rate from flow, speed and width.")
+                Some((other, case, english)) => {
+                    finding.case(case).with("instead", amount(other.length())).to_do(english)
                 }
+                None => finding
+                    .case("by_clock")
+                    .to_do("Catch for 30 s by the clock and work the rate from flow, speed and width."),
             });
         }
         (length > longest).then(|| {
@@ -84,22 +86,23 @@ impl Course {
         })
     }
 
-    /// The next larger course for the same width that can be driven, and how to use it.
-    fn longer(&self, shortest: Length, longest: Length) -> Option<(Self, &'static str)> {
+    /// The next larger course for the same width that can be driven, which case it is, and how to use it.
+    fn longer(&self, shortest: Length, longest: Length) -> Option<(Self, &'static str, &'static str)> {
         let others = [
-            (CourseKind::Boomless, "Drive {instead} and divide the fluid ounces by ten."),
-            (CourseKind::Pints, "Drive {instead} and read pints: they are gallons per acre."),
+            (CourseKind::Boomless, "tenths", "Drive {instead} and divide the fluid ounces by ten."),
+            (CourseKind::Pints, "pints", "Drive {instead} and read pints: they are gallons per acre."),
         ];
         others
             .into_iter()
             .filter(|_| self.kind != CourseKind::Metric)
-            .map(|(kind, english)| {
+            .map(|(kind, case, english)| {
                 (
                     Self { area: if kind == CourseKind::Pints { EIGHTH } else { TEN_128THS }, kind, ..*self },
+                    case,
                     english,
                 )
             })
-            .find(|(other, _)| {
+            .find(|(other, _, _)| {
                 other.area > self.area && other.length() >= shortest && other.length() <= longest
             })
     }

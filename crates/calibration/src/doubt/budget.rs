@@ -150,9 +150,9 @@ impl Budget {
         }
         if let Some(largest) = self.largest() {
             working = working
-                .figure("most of it comes from", Arg::Text(largest.of.name().to_string()))
+                .figure("most of it comes from", largest.of.word())
                 .figure("its part", Arg::Percent(largest.part * 100.0))
-                .figure("to make it smaller", Arg::Text(largest.of.smaller().to_string()));
+                .figure("to make it smaller", largest.of.smaller_word());
         }
         working.result(Arg::Doubt(self.relative() * NORMAL_95 * 100.0))
     }
@@ -169,9 +169,9 @@ impl Budget {
         Some(
             finding
                 .with("either_way", Arg::Doubt(self.relative() * NORMAL_95 * 100.0))
-                .with("cause", Arg::Text(largest.of.name().to_string()))
+                .with("cause", largest.of.word())
                 .with("cause_code", Arg::Text(largest.of.code().to_string()))
-                .with("smaller", Arg::Text(largest.of.smaller().to_string()))
+                .with("smaller", largest.of.smaller_word())
                 .to_do("To narrow it: {smaller}."),
         )
     }

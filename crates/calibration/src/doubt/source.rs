@@ -1,5 +1,7 @@
 //! Where doubt comes from: a stable code for each kind, a neighbour's name for it, and what makes it smaller.
 
+use units::Arg;
+
 /// One cause of doubt in a figure.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum DoubtOf {
@@ -49,93 +51,91 @@ pub enum DoubtOf {
     Given,
 }
 
-impl DoubtOf {
-    /// The stable code.
-    #[must_use]
-    pub const fn code(self) -> &'static str {
-        match self {
-            Self::TimingTheDrive => "timing_the_drive",
-            Self::TimingTheCatch => "timing_the_catch",
-            Self::RunsDiffer => "runs_differ",
-            Self::Watch => "watch",
-            Self::CupMarks => "cup_marks",
-            Self::CupScale => "cup_scale",
-            Self::Handling => "handling",
-            Self::Course => "course",
-            Self::Spacing => "spacing",
-            Self::Swath => "swath",
-            Self::SwathBySight => "swath_by_sight",
-            Self::Band => "band",
-            Self::Rows => "rows",
-            Self::FlowAsGiven => "flow_as_given",
-            Self::SpeedAsGiven => "speed_as_given",
-            Self::Refill => "refill",
-            Self::Tank => "tank",
-            Self::FieldArea => "field_area",
-            Self::PlotArea => "plot_area",
-            Self::GaugeMarks => "gauge_marks",
-            Self::TipsNotCaught => "tips_not_caught",
-            Self::Given => "given",
-        }
-    }
+/// One row a cause: its stable code, its name for a working, and what makes it smaller.
+macro_rules! causes {
+    ($($cause:ident: $code:literal, $name:literal, $smaller:literal;)*) => {
+        impl DoubtOf {
+            /// Every cause.
+            pub const ALL: &[Self] = &[$(Self::$cause),*];
 
-    /// The name for a working.
-    #[must_use]
-    pub const fn name(self) -> &'static str {
-        match self {
-            Self::TimingTheDrive => "timing the drive by hand",
-            Self::TimingTheCatch => "timing the catch by hand",
-            Self::RunsDiffer => "runs that differ",
-            Self::Watch => "the watch",
-            Self::CupMarks => "cup marks",
-            Self::CupScale => "the cup's scale",
-            Self::Handling => "foam and tilt of the cup",
-            Self::Course => "the tape over the course",
-            Self::Spacing => "tip spacing",
-            Self::Swath => "swath",
-            Self::SwathBySight => "swath judged by eye",
-            Self::Band => "band width",
-            Self::Rows => "row spacing",
-            Self::FlowAsGiven => "the flow as given",
-            Self::SpeedAsGiven => "the speed as given",
-            Self::Refill => "what was filled up",
-            Self::Tank => "tank marks",
-            Self::FieldArea => "the field's area",
-            Self::PlotArea => "the plot's area",
-            Self::GaugeMarks => "gauge marks",
-            Self::TipsNotCaught => "tips not caught",
-            Self::Given => "the doubt given",
-        }
-    }
-
-    /// What makes it smaller.
-    #[must_use]
-    pub const fn smaller(self) -> &'static str {
-        match self {
-            Self::TimingTheDrive => "drive a longer course, or drive it more often",
-            Self::TimingTheCatch => "catch for longer",
-            Self::RunsDiffer => "drive again in the same gear at the same engine speed",
-            Self::Watch => "check the watch against another one over ten minutes",
-            Self::CupMarks => "read finer marks (the millilitre side), or catch for longer",
-            Self::CupScale => {
-                "check the cup with a kitchen scale: a pint of water weighs 1.04 lb, a litre 1 kg"
+            /// The stable code.
+            #[must_use]
+            pub const fn code(self) -> &'static str {
+                match self { $(Self::$cause => $code),* }
             }
-            Self::Handling => "let the foam settle and read the cup on a level place",
-            Self::Course => "tape the course once more, on the ground",
-            Self::Spacing => "measure across several gaps and divide",
-            Self::Swath => "count the tips and measure their spacing",
-            Self::SwathBySight => "spray dry ground or paper and tape what is wetted",
-            Self::Band => "spray dry ground and tape the band",
-            Self::Rows => "measure across several rows and divide",
-            Self::FlowAsGiven => "catch it, timed, in a cup with fine marks",
-            Self::SpeedAsGiven => "time a drive over a taped course, both ways",
-            Self::Refill => "use up more before filling again, on the same level place",
-            Self::Tank => "fill through a meter",
-            Self::FieldArea => "measure the ground that was really sprayed",
-            Self::PlotArea => "use a larger plot",
-            Self::GaugeMarks => "read a gauge with finer marks at the tips",
-            Self::TipsNotCaught => "catch the tips that were left out",
-            Self::Given => "measure that figure more closely",
+
+            /// The name for a working.
+            #[must_use]
+            pub const fn name(self) -> &'static str {
+                match self { $(Self::$cause => $name),* }
+            }
+
+            /// What makes it smaller.
+            #[must_use]
+            pub const fn smaller(self) -> &'static str {
+                match self { $(Self::$cause => $smaller),* }
+            }
+
+            /// The name, to be said in any language.
+            #[must_use]
+            pub const fn word(self) -> Arg {
+                match self { $(Self::$cause => Arg::Word { code: concat!("doubt_", $code), english: $name }),* }
+            }
+
+            /// What makes it smaller, to be said in any language.
+            #[must_use]
+            pub const fn smaller_word(self) -> Arg {
+                match self {
+                    $(Self::$cause => Arg::Word { code: concat!("smaller_", $code), english: $smaller }),*
+                }
+            }
         }
-    }
+    };
+}
+
+causes! {
+    TimingTheDrive: "timing_the_drive", "timing the drive by hand",
+        "drive a longer course, or drive it more often";
+    TimingTheCatch: "timing_the_catch", "timing the catch by hand",
+        "catch for longer";
+    RunsDiffer: "runs_differ", "runs that differ",
+        "drive again in the same gear at the same engine speed";
+    Watch: "watch", "the watch",
+        "check the watch against another one over ten minutes";
+    CupMarks: "cup_marks", "cup marks",
+        "read finer marks (the millilitre side), or catch for longer";
+    CupScale: "cup_scale", "the cup's scale",
+        "check the cup with a kitchen scale: a pint of water weighs 1.04 lb, a litre 1 kg";
+    Handling: "handling", "foam and tilt of the cup",
+        "let the foam settle and read the cup on a level place";
+    Course: "course", "the tape over the course",
+        "tape the course once more, on the ground";
+    Spacing: "spacing", "tip spacing",
+        "measure across several gaps and divide";
+    Swath: "swath", "swath",
+        "count the tips and measure their spacing";
+    SwathBySight: "swath_by_sight", "swath judged by eye",
+        "spray dry ground or paper and tape what is wetted";
+    Band: "band", "band width",
+        "spray dry ground and tape the band";
+    Rows: "rows", "row spacing",
+        "measure across several rows and divide";
+    FlowAsGiven: "flow_as_given", "the flow as given",
+        "catch it, timed, in a cup with fine marks";
+    SpeedAsGiven: "speed_as_given", "the speed as given",
+        "time a drive over a taped course, both ways";
+    Refill: "refill", "what was filled up",
+        "use up more before filling again, on the same level place";
+    Tank: "tank", "tank marks",
+        "fill through a meter";
+    FieldArea: "field_area", "the field's area",
+        "measure the ground that was really sprayed";
+    PlotArea: "plot_area", "the plot's area",
+        "use a larger plot";
+    GaugeMarks: "gauge_marks", "gauge marks",
+        "read a gauge with finer marks at the tips";
+    TipsNotCaught: "tips_not_caught", "tips not caught",
+        "catch the tips that were left out";
+    Given: "given", "the doubt given",
+        "measure that figure more closely";
 }

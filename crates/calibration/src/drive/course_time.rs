@@ -96,13 +96,14 @@ impl ShortCourse {
         .with("either_way", Arg::Doubt(self.either_way_percent));
         match (self.courses, self.length()) {
             (Some(courses), Some(length)) => finding
+                .case("several")
                 .with("courses", Arg::Count(courses))
                 .with("length", Arg::Amount(Amount::new(length, Kind::Length)))
                 .to_do(
                     "Drive {courses} courses in one go, {length}, and divide the catch by {courses}; or catch for 30 s \
                      by the clock and work the rate from flow, speed and width.",
                 ),
-            _ => finding.to_do(
+            _ => finding.case("longer").to_do(
                 "Tape a longer course; or catch for 30 s by the clock and work the rate from flow, speed and width.",
             ),
         }

@@ -1,6 +1,7 @@
 //! Why a drive gives no speed.
 
 use super::MOST_RUNS;
+use crate::doubt::DoubtOf;
 use units::{Amount, Arg, Args, Coded, Kind, Length, Speed, Time, UnitSystem};
 
 /// What is wrong with the drive, and what would do.
@@ -54,10 +55,10 @@ pub enum DriveError {
         runs: Time,
     },
     /// A doubt below nothing or that is not a number.
-    #[error("the doubt of {of} must be a number from nothing upwards, got {given_percent} %")]
+    #[error("the doubt of {} must be a number from nothing upwards, got {}", .of.name(), percent(*.given_percent))]
     Doubt {
         /// What is doubtful.
-        of: &'static str,
+        of: DoubtOf,
         /// The doubt as given, in percent.
         given_percent: f64,
     },
@@ -65,6 +66,14 @@ pub enum DriveError {
 
 fn text(amount: &Amount) -> String {
     amount.text(UnitSystem::Us)
+}
+
+fn count(things: usize) -> u32 {
+    u32::try_from(things).unwrap_or(u32::MAX)
+}
+
+fn percent(percent: f64) -> String {
+    Arg::Percent(percent).text(UnitSystem::Us)
 }
 
 impl Coded for DriveError {
@@ -86,7 +95,9 @@ impl Coded for DriveError {
         match self {
             Self::Course { given: length } => given(Amount::new(*length, Kind::Length)),
             Self::NoRuns => Args::new(),
-            Self::TooManyRuns { runs } => Args::new().with("runs", Arg::Text(runs.to_string())),
+            Self::TooManyRuns { runs } => {
+                Args::new().with("runs", Arg::Count(count(*runs))).with("most", Arg::Count(count(MOST_RUNS)))
+            }
             Self::RunTime { run, given: time } => {
                 given(Amount::new(*time, Kind::Time)).with("run", Arg::Count(*run))
             }
@@ -96,9 +107,9 @@ impl Coded for DriveError {
             Self::Timer { either_way, runs } => Args::new()
                 .with("either_way", Arg::Amount(Amount::new(*either_way, Kind::Time)))
                 .with("runs", Arg::Amount(Amount::new(*runs, Kind::Time))),
-            Self::Doubt { of, given_percent } => Args::new()
-                .with("of", Arg::Text((*of).to_string()))
-                .with("given", Arg::Percent(*given_percent)),
+            Self::Doubt { of, given_percent } => {
+                Args::new().with("of", of.word()).with("given", Arg::Percent(*given_percent))
+            }
         }
     }
 

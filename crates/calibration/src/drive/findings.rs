@@ -56,8 +56,8 @@ fn large_doubt(drive: &DriveSpeed) -> Option<Finding> {
             "The speed may be {either_way} off either way, mostly through {cause}: this says next to nothing.",
         )
         .with("either_way", Arg::Doubt(either_way * 100.0))
-        .with("cause", Arg::Text(largest.of.name().to_string()))
-        .with("smaller", Arg::Text(largest.of.smaller().to_string()))
+        .with("cause", largest.of.word())
+        .with("smaller", largest.of.smaller_word())
         .to_do("To narrow it: {smaller}."),
     )
 }

@@ -209,7 +209,7 @@ fn check(drive: &Drive) -> Result<(), DriveError> {
         .own(DoubtOf::Watch, drive.timing.watch)
         .times(drive.course.doubt.clone());
     if let Some(bad) = timing.first_unusable() {
-        return Err(DriveError::Doubt { of: bad.of.name(), given_percent: bad.relative * 100.0 });
+        return Err(DriveError::Doubt { of: bad.of, given_percent: bad.relative * 100.0 });
     }
     let either_way = drive.timing.by_hand() * NORMAL_95;
     let runs = drive.runs.iter().map(|run| run.time).sum::<Time>() / count(&drive.runs);

@@ -1,5 +1,6 @@
 //! Why there is no rate.
 
+use crate::doubt::DoubtOf;
 use units::{Amount, Arg, Args, Coded, Kind, UnitSystem, Volume};
 
 /// What was given.
@@ -47,64 +48,61 @@ pub enum Input {
     Volume,
 }
 
-impl Input {
-    /// The stable code.
-    #[must_use]
-    pub const fn code(self) -> &'static str {
-        match self {
-            Self::Flow => "flow",
-            Self::Speed => "speed",
-            Self::TipSpacing => "tip_spacing",
-            Self::Swath => "swath",
-            Self::Width => "width",
-            Self::Catch => "catch",
-            Self::Course => "course",
-            Self::CatchTime => "catch_time",
-            Self::Used => "used",
-            Self::Distance => "distance",
-            Self::Area => "area",
-            Self::Tank => "tank",
-            Self::Left => "left",
-            Self::Wetted => "wetted",
-            Self::OverlapStrip => "overlap",
-            Self::Band => "band",
-            Self::Rows => "rows",
-            Self::Plot => "plot",
-            Self::Rate => "rate",
-            Self::Volume => "volume",
-        }
-    }
+/// One row an input: its stable code, and its name for a message.
+macro_rules! inputs {
+    ($($input:ident: $code:literal, $name:literal;)*) => {
+        impl Input {
+            /// Everything that can be given.
+            pub const ALL: &[Self] = &[$(Self::$input),*];
 
+            /// The stable code.
+            #[must_use]
+            pub const fn code(self) -> &'static str {
+                match self { $(Self::$input => $code),* }
+            }
+
+            /// The name for a message.
+            #[must_use]
+            pub const fn name(self) -> &'static str {
+                match self { $(Self::$input => $name),* }
+            }
+
+            /// The name, to be said in any language.
+            #[must_use]
+            pub const fn word(self) -> Arg {
+                match self { $(Self::$input => Arg::Word { code: concat!("input_", $code), english: $name }),* }
+            }
+        }
+    };
+}
+
+inputs! {
+    Flow: "flow", "the flow";
+    Speed: "speed", "the speed";
+    TipSpacing: "tip_spacing", "the tip spacing";
+    Swath: "swath", "the swath";
+    Width: "width", "the width";
+    Catch: "catch", "the catch";
+    Course: "course", "the course";
+    CatchTime: "catch_time", "the time of the catch";
+    Used: "used", "the volume used";
+    Distance: "distance", "the distance driven";
+    Area: "area", "the area";
+    Tank: "tank", "the tank";
+    Left: "left", "what was left in the tank";
+    Wetted: "wetted", "the wetted width";
+    OverlapStrip: "overlap", "the overlap";
+    Band: "band", "the band";
+    Rows: "rows", "the row spacing";
+    Plot: "plot", "the plot";
+    Rate: "rate", "the rate";
+    Volume: "volume", "the volume";
+}
+
+impl Input {
     /// Whether it is a width that is sprayed.
     pub(super) const fn is_width(self) -> bool {
         matches!(self, Self::TipSpacing | Self::Swath | Self::Width | Self::Wetted | Self::Band | Self::Rows)
-    }
-
-    /// The name for a message.
-    #[must_use]
-    pub const fn name(self) -> &'static str {
-        match self {
-            Self::Flow => "the flow",
-            Self::Speed => "the speed",
-            Self::TipSpacing => "the tip spacing",
-            Self::Swath => "the swath",
-            Self::Width => "the width",
-            Self::Catch => "the catch",
-            Self::Course => "the course",
-            Self::CatchTime => "the time of the catch",
-            Self::Used => "the volume used",
-            Self::Distance => "the distance driven",
-            Self::Area => "the area",
-            Self::Tank => "the tank",
-            Self::Left => "what was left in the tank",
-            Self::Wetted => "the wetted width",
-            Self::OverlapStrip => "the overlap",
-            Self::Band => "the band",
-            Self::Rows => "the row spacing",
-            Self::Plot => "the plot",
-            Self::Rate => "the rate",
-            Self::Volume => "the volume",
-        }
     }
 }
 
@@ -128,10 +126,10 @@ pub enum RateError {
         given: Amount,
     },
     /// A doubt below nothing or that is not a number.
-    #[error("the doubt of {of} must be a number from nothing upwards, got {given_percent} %")]
+    #[error("the doubt of {} must be a number from nothing upwards, got {}", .of.name(), percent(*.given_percent))]
     Doubt {
         /// What is doubtful.
-        of: &'static str,
+        of: DoubtOf,
         /// The doubt as given, in percent.
         given_percent: f64,
     },
@@ -142,7 +140,10 @@ pub enum RateError {
         given: u32,
     },
     /// An overlap that leaves no swath.
-    #[error("the overlap must be from 0 % to less than 100 % of the wetted width, got {given_percent} %")]
+    #[error(
+        "the overlap must be from 0 % to less than 100 % of the wetted width, got {}",
+        percent(*.given_percent)
+    )]
     Overlap {
         /// The overlap as given, in percent of the wetted width.
         given_percent: f64,
@@ -161,6 +162,10 @@ fn volume(volume: Volume) -> String {
     Amount::new(volume, Kind::Volume).text(UnitSystem::Us)
 }
 
+fn percent(percent: f64) -> String {
+    Arg::Percent(percent).text(UnitSystem::Us)
+}
+
 impl Coded for RateError {
     fn code(&self) -> &'static str {
         match self {
@@ -177,10 +182,11 @@ impl Coded for RateError {
         match self {
             Self::NotPositive { what, given } | Self::Width { what, given } => Args::new()
                 .with("what", Arg::Text(what.code().to_string()))
+                .with("input", what.word())
                 .with("given", Arg::Amount(given.clone())),
-            Self::Doubt { of, given_percent } => Args::new()
-                .with("of", Arg::Text((*of).to_string()))
-                .with("given", Arg::Percent(*given_percent)),
+            Self::Doubt { of, given_percent } => {
+                Args::new().with("of", of.word()).with("given", Arg::Percent(*given_percent))
+            }
             Self::Tips { given } => Args::new().with("given", Arg::Count(*given)),
             Self::Overlap { given_percent } => Args::new().with("given", Arg::Percent(*given_percent)),
             Self::NothingUsed { tank, left } => Args::new()

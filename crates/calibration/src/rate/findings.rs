@@ -45,7 +45,7 @@ pub(super) fn positive<Q: Quantity>(what: Input, quantity: Q, kind: Kind) -> Res
 /// Whether every doubt is a number from nothing upwards.
 pub(super) fn usable(doubt: &Budget) -> Result<(), RateError> {
     match doubt.first_unusable() {
-        Some(bad) => Err(RateError::Doubt { of: bad.of.name(), given_percent: bad.relative * 100.0 }),
+        Some(bad) => Err(RateError::Doubt { of: bad.of, given_percent: bad.relative * 100.0 }),
         None => Ok(()),
     }
 }
@@ -72,14 +72,14 @@ pub(super) fn doubtful_rate(rate: VolumePerArea) -> Option<Finding> {
 
 /// A width that is seldom sprayed, where nobody says whether it is one tip's or the boom's.
 pub(super) fn doubtful_width(width: Length) -> Option<Finding> {
-    let (english, kind) = if width < SELDOM_WIDE.0 {
-        ("Hardly any tip covers only {width}. Is the unit right?", Kind::Width)
+    let (case, english, kind) = if width < SELDOM_WIDE.0 {
+        ("narrow", "Hardly any tip covers only {width}. Is the unit right?", Kind::Width)
     } else if width > SELDOM_WIDE.1 {
-        ("Hardly any boom is {width} wide. Is the unit right?", Kind::Length)
+        ("wide", "Hardly any boom is {width} wide. Is the unit right?", Kind::Length)
     } else {
         return None;
     };
-    let finding = Finding::new(Weight::Doubt, "rate_width_doubtful", english);
+    let finding = Finding::new(Weight::Doubt, "rate_width_doubtful", english).case(case);
     Some(finding.with("width", Arg::Amount(Amount::new(width, kind))))
 }
 
@@ -94,8 +94,8 @@ pub(super) fn large_doubt(known: &Known<VolumePerArea>) -> Option<Finding> {
             "The rate may be {either_way} off either way, mostly through {cause}: this says next to nothing.",
         )
         .with("either_way", Arg::Doubt(either_way * 100.0))
-        .with("cause", Arg::Text(largest.of.name().to_string()))
-        .with("smaller", Arg::Text(largest.of.smaller().to_string()))
+        .with("cause", largest.of.word())
+        .with("smaller", largest.of.smaller_word())
         .to_do("To narrow it: {smaller}."),
     )
 }

@@ -1,5 +1,7 @@
 //! The methods by code, and which width each needs and why.
 
+use units::Arg;
+
 /// How a rate was reached.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Method {
@@ -72,50 +74,53 @@ impl Method {
     }
 }
 
-impl WidthKind {
-    /// The stable code.
-    #[must_use]
-    pub const fn code(self) -> &'static str {
-        match self {
-            Self::TipSpacing => "tip_spacing",
-            Self::Swath => "swath",
-            Self::AsGiven => "as_given",
-            Self::EffectiveSwath => "effective_swath",
-            Self::Band => "band",
-            Self::Rows => "rows",
-            Self::BandShare => "band_share",
-            Self::RowShare => "row_share",
-            Self::HandWidth => "hand_width",
-            Self::Ground => "ground",
-        }
-    }
+/// One row a width: its stable code, and which width it is and why that one.
+macro_rules! widths {
+    ($($width:ident: $code:literal, $why:literal;)*) => {
+        impl WidthKind {
+            /// Every width.
+            pub const ALL: &[Self] = &[$(Self::$width),*];
 
-    /// Which width, and why that one.
-    #[must_use]
-    pub const fn why(self) -> &'static str {
-        match self {
-            Self::TipSpacing => {
-                "tip spacing: one tip was collected, and it serves the ground up to half way to its neighbours"
+            /// The stable code.
+            #[must_use]
+            pub const fn code(self) -> &'static str {
+                match self { $(Self::$width => $code),* }
             }
-            Self::Swath => {
-                "tips times spacing: the whole boom was collected, and its end tips spray half a spacing beyond"
+
+            /// Which width, and why that one.
+            #[must_use]
+            pub const fn why(self) -> &'static str {
+                match self { $(Self::$width => $why),* }
             }
-            Self::AsGiven => {
-                "the width that one tip (tip spacing) or the whole boom (tips × spacing) covers, as given"
+
+            /// Which width, and why that one, to be said in any language.
+            #[must_use]
+            pub const fn why_word(self) -> Arg {
+                match self { $(Self::$width => Arg::Word { code: concat!("width_", $code), english: $why }),* }
             }
-            Self::EffectiveSwath => "the effective swath: what is wetted less what the next pass wets again",
-            Self::Band => "the band: only that ground is treated",
-            Self::Rows => {
-                "row spacing: all that sprays one row was collected, and it serves the ground from row to row"
-            }
-            Self::BandShare => {
-                "the band divided by its tips: one tip was collected, and it does its share of the band"
-            }
-            Self::RowShare => {
-                "row spacing divided by the tips of a row: one tip was collected, and it does its share"
-            }
-            Self::HandWidth => "the width sprayed in one pass by hand",
-            Self::Ground => "none: the ground that was sprayed is known itself",
         }
-    }
+    };
+}
+
+widths! {
+    TipSpacing: "tip_spacing",
+        "tip spacing: one tip was collected, and it serves the ground up to half way to its neighbours";
+    Swath: "swath",
+        "tips times spacing: the whole boom was collected, and its end tips spray half a spacing beyond";
+    AsGiven: "as_given",
+        "the width that one tip (tip spacing) or the whole boom (tips × spacing) covers, as given";
+    EffectiveSwath: "effective_swath",
+        "the effective swath: what is wetted less what the next pass wets again";
+    Band: "band",
+        "the band: only that ground is treated";
+    Rows: "rows",
+        "row spacing: all that sprays one row was collected, and it serves the ground from row to row";
+    BandShare: "band_share",
+        "the band divided by its tips: one tip was collected, and it does its share of the band";
+    RowShare: "row_share",
+        "row spacing divided by the tips of a row: one tip was collected, and it does its share";
+    HandWidth: "hand_width",
+        "the width sprayed in one pass by hand";
+    Ground: "ground",
+        "none: the ground that was sprayed is known itself";
 }

@@ -34,7 +34,7 @@ impl Rate {
         findings.extend(large_doubt(&known));
         let rate = known.ranged();
         let working = working
-            .figure("which width", Arg::Text(width.why().to_string()))
+            .figure("which width", width.why_word())
             .result(Arg::Amount(Amount::ranged(&rate, Kind::Rate)))
             .step(known.doubt.working());
         Self { rate, doubt: known.doubt, method, width, findings, working }

@@ -1,5 +1,6 @@
 //! What can be wrong with a written quantity, with what was given and what would do.
 
+use super::LONGEST;
 use crate::amount::{Arg, Args};
 use crate::coded::Coded;
 use crate::dimension::Dimension;
@@ -87,7 +88,7 @@ pub enum QuantityError {
         given: String,
     },
     /// More text than any quantity needs.
-    #[error("a text of {length} letters is too long for a quantity (at most 120)")]
+    #[error("a text of {length} letters is too long for a quantity (at most {LONGEST})")]
     TooLong {
         /// How many letters were given.
         length: usize,
@@ -198,20 +199,35 @@ impl Coded for QuantityError {
         }
     }
 
+    fn case(&self) -> Option<&'static str> {
+        match self {
+            // A cup may stand on a scale, so there another thing would do too.
+            Self::WeightOunce { wanted: Dimension::Volume, .. } => Some("cup"),
+            Self::WeightOunce { .. } => Some("other"),
+            Self::Comma { as_thousands, as_decimal, .. } if as_thousands == as_decimal => Some("left_out"),
+            Self::Comma { .. } => Some("two_ways"),
+            _ => None,
+        }
+    }
+
     fn args(&self) -> Args {
         let mut args = Args::new();
         if let Some(given) = self.given() {
             args = args.with("given", Arg::Text(given.to_string()));
         }
         if let Some(wanted) = self.wanted() {
-            args = args.with("would_do", Arg::Text(wanted.would_do().to_string()));
+            args = args.with("wanted", wanted.word()).with("would_do", wanted.would_do_word());
         }
         match self {
             Self::UnknownUnit { unit, .. } => args.with("unit", Arg::Text(unit.clone())),
-            Self::WrongUnit { found, .. } => args.with("found", Arg::Text(found.name().to_string())),
+            Self::WrongUnit { found, .. } => args.with("found", found.word()),
             Self::Comma { as_thousands, as_decimal, .. } => args
                 .with("as_thousands", Arg::Text(as_thousands.clone()))
                 .with("as_decimal", Arg::Text(as_decimal.clone())),
+            Self::TooLarge { given } => args.with("start", Arg::Text(short(given))),
+            Self::TooLong { length } => args
+                .with("length", Arg::Count(u32::try_from(*length).unwrap_or(u32::MAX)))
+                .with("most", Arg::Count(u32::try_from(LONGEST).unwrap_or(u32::MAX))),
             _ => args,
         }
     }
