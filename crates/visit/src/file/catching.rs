@@ -2,6 +2,7 @@
 
 use calibration::catch::{Doubtful, Limit, LimitProfile};
 
+use super::mistake::{CATCH_TIME, Mistake, ROUND};
 use super::readings::{bare_unit, marks_of, of_tip, round, time_of};
 use super::section::Part;
 use super::setting::setting;
@@ -16,17 +17,16 @@ pub(super) fn catching(part: &Part<'_>) -> Option<CatchFacts> {
     let unit = bare_unit(marks.as_ref());
     let mut parts = part.parts("round");
     if parts.len() > MOST_ROUNDS {
-        let message = format!("{} rounds are more than a day has", parts.len());
-        part.fault(
-            "round",
-            message,
-            &format!("at most {MOST_ROUNDS} rounds; a visit is one sprayer on one day"),
-        );
+        let too_many = Mistake::value("too_many_rounds", "{rounds} rounds are more than a day has")
+            .would_do("at most {most} rounds; a visit is one sprayer on one day")
+            .count("rounds", parts.len())
+            .count("most", MOST_ROUNDS);
+        part.fault("round", too_many);
         parts.truncate(MOST_ROUNDS);
     }
     let rounds: Vec<_> = parts.iter().filter_map(|part| round(part, unit.as_ref())).collect();
     if parts.is_empty() {
-        part.missing("round", "the readings, under a line [[catch.round]]");
+        part.missing("round", ROUND);
     }
     let each_has_its_own = rounds.iter().all(|round| round.time.is_some());
     let time = match time_of(part, "time") {
@@ -34,10 +34,7 @@ pub(super) fn catching(part: &Part<'_>) -> Option<CatchFacts> {
         None if !part.has("time") && each_has_its_own => rounds.first().and_then(|round| round.time.clone()),
         None => {
             if !part.has("time") {
-                part.missing(
-                    "time",
-                    "how long each cup was held, as time = \"30 s\", or time = \"as driven\"",
-                );
+                part.missing("time", CATCH_TIME);
             }
             None
         }

@@ -2,10 +2,12 @@
 
 use core::fmt;
 
-use units::{Arg, Args, Coded};
+use units::{Args, Coded};
+
+use super::mistake::Mistake;
 
 /// One mistake.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct FileError {
     /// Line and column from 1, where it can be pointed at.
     pub place: Option<(usize, usize)>,
@@ -13,14 +15,18 @@ pub struct FileError {
     pub field: Option<String>,
     /// The stable code.
     pub code: &'static str,
-    /// What is wrong, with what was given.
+    /// Which of the sentences of the code.
+    pub case: Option<&'static str>,
+    /// What is wrong in English, with what was given.
     pub message: String,
-    /// What would do.
+    /// What would do, in English.
     pub hint: Option<String>,
+    /// What was given and what is known, by name.
+    pub args: Args,
 }
 
 /// Every mistake in a file, in the order they stand.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct FileErrors(Vec<FileError>);
 
 impl FileErrors {
@@ -55,42 +61,36 @@ impl FileErrors {
 
 impl FileError {
     pub(super) fn too_large(largest: usize) -> Self {
-        Self {
-            place: None,
-            field: None,
-            code: "file_too_large",
-            message: format!("the file has more than {largest} bytes, which is more than a visit can need"),
-            hint: Some("is this the right file? `evenswath visit new` writes one to fill in".to_string()),
-        }
+        let says = "the file has more than {largest} bytes, which is more than a visit can need";
+        Mistake::new("file_too_large", says)
+            .would_do("is this the right file? `evenswath visit new` writes one to fill in")
+            .count("largest", largest)
+            .at(None)
     }
 
     pub(super) fn not_text(bytes: &[u8], error: &core::str::Utf8Error) -> Self {
         let before = &bytes[..error.valid_up_to()];
         let line = before.iter().filter(|byte| **byte == b'\n').count() + 1;
         let start = before.iter().rposition(|byte| *byte == b'\n').map_or(0, |place| place + 1);
-        Self {
-            place: Some((line, before.len() - start + 1)),
-            field: None,
-            code: "file_not_text",
-            message: "the file is not UTF-8 text".to_string(),
-            hint: Some(
-                "save it as plain text in UTF-8; a spreadsheet or word processor file will not do"
-                    .to_string(),
-            ),
-        }
+        let told = Mistake::new("file_not_text", "the file is not UTF-8 text")
+            .would_do("save it as plain text in UTF-8; a spreadsheet or word processor file will not do")
+            .at(None);
+        Self { place: Some((line, before.len() - start + 1)), ..told }
     }
 
     pub(super) fn not_toml(text: &str, error: &toml::de::Error) -> Self {
         let message = error.message().lines().collect::<Vec<_>>().join("; ");
-        Self {
-            place: error.span().map(|span| line_and_column(text, span.start)),
-            field: None,
-            code: "file_not_toml",
-            message: format!("this cannot be read as TOML: {message}"),
-            hint: Some(
-                "a line is name = \"value\"; put quantities in quotes, as spacing = \"20 in\"".to_string(),
-            ),
-        }
+        // A part that was copied and filled in again is the commonest slip, and the only one told in our own words; what
+        // the TOML reader says of the others is its own, in English.
+        let told = match message.as_str() {
+            "duplicate key" => Mistake::new("file_not_toml", "this name stands a second time")
+                .case("twice")
+                .would_do("write each field and each [part] once; rounds and products begin with [[ ]]"),
+            _ => Mistake::new("file_not_toml", "this cannot be read as TOML: {detail}")
+                .would_do("a line is name = \"value\"; put quantities in quotes, as spacing = \"20 in\"")
+                .text("detail", &message),
+        };
+        Self { place: error.span().map(|span| line_and_column(text, span.start)), ..told.at(None) }
     }
 }
 
@@ -125,12 +125,12 @@ impl Coded for FileError {
         self.code
     }
 
+    fn case(&self) -> Option<&'static str> {
+        self.case
+    }
+
     fn args(&self) -> Args {
-        let mut args = Args::new().with("message", Arg::Text(self.message.clone()));
-        if let Some(field) = &self.field {
-            args = args.with("field", Arg::Text(field.clone()));
-        }
-        args
+        self.args.clone()
     }
 
     fn hint(&self) -> Option<String> {

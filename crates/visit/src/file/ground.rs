@@ -1,6 +1,7 @@
 //! What was measured on the ground: spacing, drive, refill.
 
-use super::section::Part;
+use super::mistake::{COURSE, GAPS, MARKS, Mistake, RUNS, USED, USED_OVER};
+use super::section::{Part, UNKNOWN, WRONG_KIND};
 use super::setting::setting;
 use crate::record::{DriveFacts, RefillFacts, RunFacts, SpacingFacts, UsedOver, Way};
 
@@ -14,19 +15,16 @@ pub(super) fn spacing(part: &Part<'_>) -> Option<SpacingFacts> {
         limit: part.share("limit"),
     };
     if part.has("marks") && part.has("gaps") {
-        part.fault(
-            "gaps",
-            "both marks and gaps are given".to_string(),
-            "give the marks of one stretched tape, or the gaps",
-        );
+        let both = Mistake::value("marks_and_gaps", "both marks and gaps are given");
+        part.fault("gaps", both.would_do("give the marks of one stretched tape, or the gaps"));
         return None;
     }
     if facts.marks.is_empty() && facts.gaps.is_empty() {
         if !part.has("marks") && !part.has("gaps") {
-            part.missing("marks", "what the tape shows at each tip, as marks = [\"0 in\", \"20 in\"]");
+            part.missing("marks", MARKS);
         }
-        part.refuse_empty("marks", "what the tape shows at each tip, as marks = [\"0 in\", \"20 in\"]");
-        part.refuse_empty("gaps", "each gap, as gaps = [\"20 in\", \"20 1/4 in\"]");
+        part.refuse_empty("marks", MARKS);
+        part.refuse_empty("gaps", GAPS);
         return None;
     }
     Some(facts)
@@ -40,12 +38,10 @@ pub(super) fn drive(part: &Part<'_>) -> Option<DriveFacts> {
     for value in part.list("runs") {
         if let Some(table) = value.get_ref().as_table() {
             let Some(time) = table.get("time") else {
-                part.wrong(
-                    "runs",
-                    value,
-                    "a time in each run",
-                    "write it as { time = \"27.8 s\", way = \"there\" }",
-                );
+                let wrong = Mistake::new(WRONG_KIND, "a time in each run is needed, but {found} stands here")
+                    .case("run")
+                    .would_do("write it as { time = \"27.8 s\", way = \"there\" }");
+                part.wrong("runs", value, wrong);
                 continue;
             };
             let way = table.get("way").and_then(|way| {
@@ -54,24 +50,15 @@ pub(super) fn drive(part: &Part<'_>) -> Option<DriveFacts> {
                     .text_of("runs", way)
                     .and_then(|word| words.iter().position(|known| *known == word.trim()));
                 if found.is_none() {
-                    part.push_value(
-                        "runs",
-                        way,
-                        "file_word",
-                        "this is not a way of driving".into(),
-                        Some("write \"there\" or \"back\"".into()),
-                    );
+                    let no_way = Mistake::new("file_word", "this is not a way of driving").case("way");
+                    part.push_value("runs", way, no_way.would_do("write \"there\" or \"back\""));
                 }
                 found.map(|place| if place == 0 { Way::There } else { Way::Back })
             });
             if let Some(odd) = table.keys().find(|key| !["time", "way"].contains(&key.get_ref().as_ref())) {
-                part.push_value(
-                    "runs",
-                    value,
-                    "file_unknown_field",
-                    format!("a run has no \"{}\"", odd.get_ref()),
-                    Some("a run has time and way".into()),
-                );
+                let unknown = Mistake::new(UNKNOWN, "a run has no \"{name}\"").case("run");
+                let unknown = unknown.would_do("a run has time and way").text("name", odd.get_ref());
+                part.push_value("runs", value, unknown);
             }
             runs.extend(part.positive_of("runs", time).map(|time| RunFacts { time, way }));
         } else {
@@ -79,12 +66,12 @@ pub(super) fn drive(part: &Part<'_>) -> Option<DriveFacts> {
         }
     }
     if !part.has("course") {
-        part.missing("course", "the measured course, as course = \"204 ft\"");
+        part.missing("course", COURSE);
     }
     if !part.has("runs") {
-        part.missing("runs", "each run's time, as runs = [\"27.8 s\", \"28.3 s\"]");
+        part.missing("runs", RUNS);
     }
-    part.refuse_empty("runs", "each run's time, as runs = [\"27.8 s\", \"28.3 s\"]");
+    part.refuse_empty("runs", RUNS);
     if runs.is_empty() {
         return None;
     }
@@ -94,22 +81,20 @@ pub(super) fn drive(part: &Part<'_>) -> Option<DriveFacts> {
 /// Reads `[refill]`.
 pub(super) fn refill(part: &Part<'_>) -> Option<RefillFacts> {
     if !part.has("used") {
-        part.missing("used", "what it took to fill up again, as used = \"6.5 gal\"");
+        part.missing("used", USED);
     }
     let used = part.positive("used");
     let over = match (part.positive("distance"), part.positive("area")) {
         (Some(_), Some(_)) => {
-            part.fault("area", "both distance and area are given".to_string(), "give one of them");
+            let both = Mistake::value("distance_and_area", "both distance and area are given");
+            part.fault("area", both.would_do("give one of them"));
             None
         }
         (Some(distance), None) => Some(UsedOver::Distance(distance)),
         (None, Some(area)) => Some(UsedOver::Area(area)),
         (None, None) => {
             if !part.has("distance") && !part.has("area") {
-                part.missing(
-                    "distance",
-                    "over which distance or area, as distance = \"660 ft\" or area = \"13.5 ac\"",
-                );
+                part.missing("distance", USED_OVER);
             }
             None
         }

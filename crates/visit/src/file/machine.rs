@@ -2,8 +2,11 @@
 
 use sprayer::{BoomLayout, Mounting, PressureControl, TipSize};
 use toml::Spanned;
-use units::{AsWritten, Length};
+use units::{Arg, AsWritten, Length, Phrase};
 
+use super::mistake::{
+    BAND_WIDTH, EFFECTIVE_SWATH, Mistake, OVERLAP, ROW_SPACING, SECTIONS, SPACING, TIPS, TIPS_PER_ROW,
+};
 use super::section::Part;
 use crate::record::{Coverage, Machine, NamedTip, Swath};
 
@@ -50,20 +53,26 @@ const OF_KINDS: &[(&str, &[&str])] = &[
 /// A field of another kind of sprayer would be read over in silence and the rate worked out as if it were not there.
 fn refuse_fields_of_other_kinds(part: &Part<'_>, kind: &str) {
     for (name, kinds) in OF_KINDS.iter().filter(|(name, kinds)| part.has(name) && !kinds.contains(&kind)) {
+        let text = |text: &str| Arg::Text(text.to_string());
         let theirs = match kinds {
-            [one] => format!("kind {one}"),
-            [first @ .., last] => format!("kinds {} and {last}", first.join(", ")),
+            [one] => Phrase::new("of_kind", "kind {kind}").with("kind", text(one)),
+            [before @ .., last] => Phrase::new("of_kinds", "kinds {before} and {last}")
+                .with("before", text(&before.join(", ")))
+                .with("last", text(last)),
             [] => continue,
         };
         let this = if part.has("kind") {
-            format!("this sprayer is kind = \"{kind}\"")
+            Phrase::new("this_kind", "this sprayer is kind = \"{kind}\"").with("kind", text(kind))
         } else {
-            "without a kind a sprayer is a boom".to_string()
+            Phrase::new("no_kind", "without a kind a sprayer is a boom")
         };
-        let hint = format!("take it out, or write kind = \"{}\"", kinds[0]);
         if let Some(value) = part.value(name) {
-            let message = format!("this belongs to {theirs}; {this}");
-            part.push_value(name, value, "file_other_kind", message, Some(hint));
+            let other = Mistake::new("file_other_kind", "this belongs to {theirs}; {this}")
+                .would_do("take it out, or write kind = \"{kind}\"")
+                .with("theirs", Arg::Phrases(vec![theirs]))
+                .with("this", Arg::Phrases(vec![this]))
+                .text("kind", kinds[0]);
+            part.push_value(name, value, other);
         }
     }
 }
@@ -73,29 +82,29 @@ fn boom(part: &Part<'_>, kind: &str) -> Option<Coverage> {
         if part.has("sections") { part.counts("sections") } else { part.count("tips").into_iter().collect() };
     let total: u64 = sections.iter().copied().map(u64::from).sum();
     if let Some(tips) = part.count("tips").filter(|tips| part.has("sections") && u64::from(*tips) != total) {
-        part.fault(
-            "tips",
-            format!("{tips} tips, but the sections hold {total}"),
-            "give tips or sections, or make them agree",
-        );
+        let differ = Mistake::value("tips_and_sections", "{tips} tips, but the sections hold {total}")
+            .would_do("give tips or sections, or make them agree")
+            .with("tips", Arg::Count(tips))
+            .count("total", usize::try_from(total).unwrap_or(usize::MAX));
+        part.fault("tips", differ);
     }
-    let (spacing_name, spacing) = match kind {
-        "directed" => ("row_spacing", directed_spacing(part)),
-        _ => ("spacing", part.positive::<Length>("spacing").map(|spacing| spacing.value())),
+    let (spacing_name, wanted, spacing) = match kind {
+        "directed" => ("row_spacing", ROW_SPACING, directed_spacing(part)),
+        _ => ("spacing", SPACING, part.positive::<Length>("spacing").map(|spacing| spacing.value())),
     };
     if sections.is_empty() {
         if !part.has(spacing_name) {
-            part.missing(spacing_name, "how far the tips stand apart, as spacing = \"20 in\"");
+            part.missing(spacing_name, wanted);
         }
         if !part.has("sections") && !part.has("tips") {
-            part.missing("tips", "how many tips there are, as tips = 12, or sections = [4, 4, 4]");
+            part.missing("tips", TIPS);
         }
-        part.refuse_empty("sections", "how many tips each section has, as sections = [4, 4, 4]");
+        part.refuse_empty("sections", SECTIONS);
         return None;
     }
     let Some(spacing) = spacing else {
         if !part.has(spacing_name) {
-            part.missing(spacing_name, "how far the tips stand apart, as spacing = \"20 in\"");
+            part.missing(spacing_name, wanted);
         }
         return None;
     };
@@ -116,7 +125,7 @@ fn boom(part: &Part<'_>, kind: &str) -> Option<Coverage> {
     match kind {
         "band" => {
             if !part.has("band_width") {
-                part.missing("band_width", "the width of a band, as band_width = \"12 in\"");
+                part.missing("band_width", BAND_WIDTH);
             }
             Some(Coverage::Band { boom, band: part.positive("band_width")? })
         }
@@ -137,7 +146,7 @@ fn directed_spacing(part: &Part<'_>) -> Option<Length> {
 
 fn tips_per_row(part: &Part<'_>) -> Option<u32> {
     if !part.has("tips_per_row") {
-        part.missing("tips_per_row", "how many tips are directed at a row, as tips_per_row = 3");
+        part.missing("tips_per_row", TIPS_PER_ROW);
     }
     part.count("tips_per_row")
 }
@@ -149,19 +158,13 @@ fn boomless(part: &Part<'_>) -> Option<Coverage> {
     } else if part.has("wetted_width") {
         let Some(overlap) = part.share("overlap") else {
             if !part.has("overlap") {
-                part.missing(
-                    "overlap",
-                    "the share of the wetted width covered again by the next pass, as overlap = \"15 %\"",
-                );
+                part.missing("overlap", OVERLAP);
             }
             return None;
         };
         Swath::Wetted { wetted: part.positive("wetted_width")?, overlap }
     } else {
-        part.missing(
-            "effective_swath",
-            "the width from pass to pass, as effective_swath = \"30 ft\"; it is less than what is wetted",
-        );
+        part.missing("effective_swath", EFFECTIVE_SWATH);
         return None;
     };
     Some(Coverage::Boomless { outlets, swath })
@@ -169,7 +172,8 @@ fn boomless(part: &Part<'_>) -> Option<Coverage> {
 
 fn tip(part: &Part<'_>) -> Option<NamedTip> {
     if part.has("tip_size") && part.has("rated") {
-        part.fault("rated", "both tip_size and rated are given".to_string(), "give one of them");
+        let both = Mistake::value("tip_size_and_rated", "both tip_size and rated are given");
+        part.fault("rated", both.would_do("give one of them"));
     }
     if let Some(value) = part.value("tip_size") {
         let text = part.text_of("tip_size", value)?;

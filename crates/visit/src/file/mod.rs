@@ -8,6 +8,7 @@ mod error;
 mod fields;
 mod ground;
 mod machine;
+mod mistake;
 mod plan;
 mod readings;
 mod schema;
@@ -22,7 +23,7 @@ use toml::de::DeTable;
 pub use error::{FileError, FileErrors};
 pub use fields::{Field, SECTIONS, Section, Several, Shape};
 pub use schema::schema;
-pub use template::template;
+pub use template::{Comment, template, template_in};
 
 use crate::record::{About, Setting, Visit};
 use section::{Errors, Part};

@@ -2,13 +2,14 @@
 
 use planning::{Price, Product, WrittenRate};
 
+use super::mistake::{PRODUCT_NAME, PRODUCT_RATE, TARGET_RATE};
 use super::section::Part;
 use crate::record::{JobFacts, LabelFacts, PlannedProduct, TargetFacts};
 
 /// Reads `[target]`.
 pub(super) fn target(part: &Part<'_>) -> Option<TargetFacts> {
     if !part.has("rate") {
-        part.missing("rate", "the intended rate, as rate = \"15 gal/ac\"");
+        part.missing("rate", TARGET_RATE);
     }
     Some(TargetFacts {
         rate: part.positive("rate")?,
@@ -22,11 +23,11 @@ pub(super) fn target(part: &Part<'_>) -> Option<TargetFacts> {
 pub(super) fn product(part: &Part<'_>) -> Option<PlannedProduct> {
     let (name, rate) = (part.text("name"), rate(part, "rate"));
     if !part.has("name") {
-        part.missing("name", "what it is called, as name = \"Product A\"");
+        part.missing("name", PRODUCT_NAME);
     }
-    part.refuse_empty("name", "what it is called, as name = \"Product A\"");
+    part.refuse_empty("name", PRODUCT_NAME);
     if !part.has("rate") {
-        part.missing("rate", "its rate, as rate = \"2 pt/ac\"");
+        part.missing("rate", PRODUCT_RATE);
     }
     let label = LabelFacts {
         least: rate_text(part, "label_least"),

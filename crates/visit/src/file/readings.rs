@@ -3,9 +3,10 @@
 use calibration::catch::RoundKind;
 use toml::Spanned;
 use toml::de::DeValue;
-use units::{Caught, Dimension, Marks, QuantityError, ReadingError, Unit, Written};
+use units::{Arg, Caught, Dimension, Marks, QuantityError, ReadingError, Unit, Written};
 
-use super::section::Part;
+use super::mistake::{Mistake, READINGS};
+use super::section::{Part, UNKNOWN, WRONG_KIND};
 use crate::record::{CatchTime, RoundFacts, TipReading};
 
 /// How far the marks of a cup are apart: a volume, or a weight for a scale.
@@ -52,17 +53,18 @@ fn one(part: &Part<'_>, name: &str, value: &Spanned<DeValue<'_>>, unit: Option<&
     };
     let known = ["reading", "time", "marks", "run"];
     if let Some(odd) = table.keys().find(|key| !known.contains(&key.get_ref().as_ref())) {
-        let message = format!("a reading has no \"{}\"", odd.get_ref());
-        part.push_value(
-            name,
-            value,
-            "file_unknown_field",
-            message,
-            Some(format!("it has {}", known.join(", "))),
-        );
+        let unknown = Mistake::new(UNKNOWN, "a reading has no \"{name}\"")
+            .case("reading")
+            .would_do("it has {known}")
+            .text("name", odd.get_ref())
+            .names("known", &known);
+        part.push_value(name, value, unknown);
     }
     let Some(reading) = table.get("reading") else {
-        part.wrong(name, value, "a reading", "write it as { reading = \"30 fl oz\", time = \"60 s\" }");
+        let wrong = Mistake::new(WRONG_KIND, "a reading is needed, but {found} stands here")
+            .case("reading")
+            .would_do("write it as { reading = \"30 fl oz\", time = \"60 s\" }");
+        part.wrong(name, value, wrong);
         return None;
     };
     let text = part.text_of(name, reading)?;
@@ -79,30 +81,29 @@ pub(super) fn round(part: &Part<'_>, unit: Option<&Unit>) -> Option<RoundFacts> 
     let values = part.list("readings");
     if values.is_empty() {
         if !part.has("readings") {
-            part.missing("readings", "a reading for each tip, as readings = [14.5, 14, \"-\"]");
+            part.missing("readings", READINGS);
         } else {
-            part.fault(
-                "readings",
-                "there are no readings".to_string(),
-                "give a reading for each tip, \"-\" where not caught",
-            );
+            let none = Mistake::value("no_readings", "there are no readings");
+            part.fault("readings", none.would_do("give a reading for each tip, \"-\" where not caught"));
         }
         return None;
     }
     let numbers: Vec<u32> =
         if part.has("tips") { part.counts("tips") } else { (1..).take(values.len()).collect() };
     if numbers.len() != values.len() {
-        let message = format!("{} named, but {} readings given", numbers.len(), values.len());
-        part.fault("tips", message, "give one reading for each tip named");
+        let differ = Mistake::value("tips_and_readings", "{named} named, but {given} readings given")
+            .would_do("give one reading for each tip named")
+            .count("named", numbers.len())
+            .count("given", values.len());
+        part.fault("tips", differ);
         return None;
     }
     let mut seen = std::collections::BTreeSet::new();
     if let Some(twice) = numbers.iter().find(|number| !seen.insert(**number)) {
-        part.fault(
-            "tips",
-            format!("tip {twice} is named twice"),
-            "name each tip once; give its readings as a list",
-        );
+        let named_twice = Mistake::value("tip_twice", "tip {tip} is named twice")
+            .would_do("name each tip once; give its readings as a list")
+            .with("tip", Arg::Count(*twice));
+        part.fault("tips", named_twice);
         return None;
     }
     let tips = numbers

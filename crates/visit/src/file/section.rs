@@ -5,10 +5,11 @@ use core::ops::Range;
 
 use toml::Spanned;
 use toml::de::{DeTable, DeValue};
-use units::{AsWritten, Coded, Quantity};
+use units::{Arg, AsWritten, Coded, Quantity};
 
 use super::error::FileError;
 use super::fields::{SECTIONS, Section};
+use super::mistake::{Mistake, Wanted, dimension, told_by};
 
 /// The mistakes found so far, each with the place in the text where it begins.
 pub(super) type Errors = RefCell<Vec<(usize, FileError)>>;
@@ -28,7 +29,8 @@ impl<'a> Part<'a> {
         let whole = Self { table, text, path: String::new(), span: 0..0, errors };
         let tops: Vec<&str> =
             SECTIONS.iter().map(|section| section.name).filter(|name| !name.contains('.')).collect();
-        whole.refuse_unknown(&tops, "part");
+        let unknown = Mistake::new(UNKNOWN, "there is no part of this name").case("part");
+        whole.refuse_unknown(&tops, unknown.would_do("parts that would do: {known}"));
         whole
     }
 
@@ -37,7 +39,7 @@ impl<'a> Part<'a> {
         let value = self.value(name)?;
         let Some(table) = value.get_ref().as_table() else {
             let header = self.path_of(name);
-            self.wrong(name, value, "a part of its own", &format!("begin it with a line [{header}]"));
+            self.wrong(name, value, part_of_its_own(&format!("[{header}]")));
             return None;
         };
         Some(self.within(table, self.path_of(name), value.span()))
@@ -51,16 +53,17 @@ impl<'a> Part<'a> {
             return vec![self.within(table, path, value.span())];
         }
         let Some(array) = value.get_ref().as_array() else {
-            self.wrong(name, value, "a list of parts", &format!("begin each with a line [[{path}]]"));
+            let wrong = Mistake::new(WRONG_KIND, "a list of parts is needed, but {found} stands here")
+                .case("parts")
+                .would_do("begin each with a line {header}");
+            self.wrong(name, value, wrong.text("header", &format!("[[{path}]]")));
             return Vec::new();
         };
         let mut parts = Vec::new();
         for entry in array {
             match entry.get_ref().as_table() {
                 Some(table) => parts.push(self.within(table, path.clone(), entry.span())),
-                None => {
-                    self.wrong(name, entry, "a part of its own", &format!("begin it with a line [[{path}]]"))
-                }
+                None => self.wrong(name, entry, part_of_its_own(&format!("[[{path}]]"))),
             }
         }
         parts
@@ -74,22 +77,18 @@ impl<'a> Part<'a> {
             let mut names: Vec<&str> = section.fields.iter().map(|field| field.name).collect();
             let inner = format!("{}.", part.path);
             names.extend(SECTIONS.iter().filter_map(|section| section.name.strip_prefix(inner.as_str())));
-            part.refuse_unknown(&names, "field");
+            let unknown = Mistake::new(UNKNOWN, "there is no field of this name").case("field");
+            part.refuse_unknown(&names, unknown.would_do("fields that would do: {known}"));
         }
         part
     }
 
-    fn refuse_unknown(&self, known: &[&str], what: &str) {
+    fn refuse_unknown(&self, known: &[&str], unknown: Mistake) {
+        let unknown = unknown.names("known", known);
         for (key, _) in self.table {
             let name = key.get_ref().as_ref();
             if !known.contains(&name) {
-                self.push(
-                    key.span(),
-                    self.path_of(name),
-                    "file_unknown_field",
-                    format!("there is no {what} of this name"),
-                    Some(format!("{what}s that would do: {}", known.join(", "))),
-                );
+                self.push(key.span(), name, unknown.clone());
             }
         }
     }
@@ -124,7 +123,10 @@ impl<'a> Part<'a> {
                 Some(self.letters(value).to_string())
             }
             _ => {
-                self.wrong(name, value, "a text in quotes", &format!("write it as {name} = \"value\""));
+                let wrong = Mistake::new(WRONG_KIND, "a text in quotes is needed, but {found} stands here")
+                    .case("text")
+                    .would_do("write it as {name} = \"value\"");
+                self.wrong(name, value, wrong.text("name", name));
                 None
             }
         }
@@ -147,13 +149,9 @@ impl<'a> Part<'a> {
             (3, Some(1900..=2999), Some(1..=12), Some(1..=31))
         );
         if !day {
-            self.push_value(
-                name,
-                value,
-                "file_not_a_day",
-                format!("\"{}\" is not a day", text.trim()),
-                Some("write it as 2027-04-14".into()),
-            );
+            let mistake =
+                Mistake::new("file_not_a_day", "\"{given}\" is not a day").would_do("write it as 2027-04-14");
+            self.push_value(name, value, mistake.text("given", text.trim()));
         }
         day.then(|| text.trim().to_string())
     }
@@ -178,14 +176,11 @@ impl<'a> Part<'a> {
         if quantity.value().is_positive() {
             return Some(quantity);
         }
-        let message = format!("\"{}\" must be more than nothing", quantity.text());
-        self.push_value(
-            name,
-            value,
-            "file_not_positive",
-            message,
-            Some(format!("{} above nothing is needed", Q::DIMENSION.name())),
-        );
+        let mistake = Mistake::new("file_not_positive", "\"{given}\" must be more than nothing")
+            .would_do("{kind} above nothing is needed")
+            .text("given", quantity.text())
+            .with("kind", dimension(Q::DIMENSION));
+        self.push_value(name, value, mistake);
         None
     }
 
@@ -200,7 +195,10 @@ impl<'a> Part<'a> {
         if let Some(array) = value.get_ref().as_array() {
             return array;
         }
-        self.wrong(name, value, "a list", &format!("write it as {name} = [\"first\", \"second\"]"));
+        let wrong = Mistake::new(WRONG_KIND, "a list is needed, but {found} stands here")
+            .case("list")
+            .would_do("write it as {name} = [\"first\", \"second\"]");
+        self.wrong(name, value, wrong.text("name", name));
         &[]
     }
 
@@ -214,14 +212,9 @@ impl<'a> Part<'a> {
         match text.trim().parse::<u32>() {
             Ok(count) if count > 0 => Some(count),
             _ => {
-                let message = format!("\"{}\" is not a count", text.trim());
-                self.push_value(
-                    name,
-                    value,
-                    "file_not_a_count",
-                    message,
-                    Some("write a whole number from 1".into()),
-                );
+                let mistake = Mistake::new("file_not_a_count", "\"{given}\" is not a count")
+                    .would_do("write a whole number from 1");
+                self.push_value(name, value, mistake.text("given", text.trim()));
                 None
             }
         }
@@ -239,8 +232,9 @@ impl<'a> Part<'a> {
         if share > 0.0 && share <= 1.0 {
             return Some(share);
         }
-        let message = format!("\"{}\" must be more than 0 % and at most 100 %", text.trim());
-        self.push_value(name, value, "file_share", message, Some("write it as \"5 %\"".into()));
+        let mistake = Mistake::new("file_share", "\"{given}\" must be more than 0 % and at most 100 %")
+            .would_do("write it as \"5 %\"");
+        self.push_value(name, value, mistake.text("given", text.trim()));
         None
     }
 
@@ -250,14 +244,9 @@ impl<'a> Part<'a> {
         let text = self.text_of(name, value)?;
         let found = look_up(text.trim());
         if found.is_none() {
-            let message = format!("\"{}\" is not one of the words here", text.trim());
-            self.push_value(
-                name,
-                value,
-                "file_word",
-                message,
-                Some(format!("words that would do: {}", words.join(", "))),
-            );
+            let mistake = Mistake::new("file_word", "\"{given}\" is not one of the words here")
+                .would_do("words that would do: {words}");
+            self.push_value(name, value, mistake.text("given", text.trim()).names("words", words));
         }
         found
     }
@@ -272,7 +261,7 @@ impl<'a> Part<'a> {
         match result {
             Ok(known) => Some(known),
             Err(error) => {
-                self.push(value.span(), self.path_of(name), error.code(), error.to_string(), error.hint());
+                self.note(value.span(), told_by(&error, self.path_of(name)));
                 None
             }
         }
@@ -284,75 +273,70 @@ impl<'a> Part<'a> {
         match result {
             Ok(known) => Some(known),
             Err(error) => {
-                self.push(span, self.path_of(name), error.code(), error.to_string(), error.hint());
+                self.note(span, told_by(&error, self.path_of(name)));
                 None
             }
         }
     }
 
     /// Notes that a field is missing without which the part means nothing.
-    pub fn missing(&self, name: &str, would_do: &str) {
-        let message = "this field is missing".to_string();
-        self.push(
-            self.span.clone(),
-            self.path_of(name),
-            "file_missing_field",
-            message,
-            Some(would_do.to_string()),
-        );
+    pub fn missing(&self, name: &str, wanted: Wanted) {
+        self.push(self.span.clone(), name, Mistake::missing(wanted));
     }
 
     /// Notes that a field stands there with nothing in it.
-    pub fn refuse_empty(&self, name: &str, would_do: &str) {
+    pub fn refuse_empty(&self, name: &str, wanted: Wanted) {
         let Some(value) = self.value(name) else { return };
         let list = value.get_ref().as_array().is_some_and(|list| list.is_empty());
         let text = value.get_ref().as_str().is_some_and(|text| text.trim().is_empty());
         if list || text {
-            self.fault(name, "nothing was given".to_string(), would_do);
+            self.fault(name, Mistake::empty(wanted));
         }
     }
 
     /// Notes a mistake at a field of this part.
-    pub fn fault(&self, name: &str, message: String, hint: &str) {
+    pub fn fault(&self, name: &str, mistake: Mistake) {
         let span = self.value(name).map_or_else(|| self.span.clone(), Spanned::span);
-        self.push(span, self.path_of(name), "file_value", message, Some(hint.to_string()));
+        self.push(span, name, mistake);
     }
 
-    pub fn push_value(
-        &self,
-        name: &str,
-        value: &Spanned<DeValue<'_>>,
-        code: &'static str,
-        message: String,
-        hint: Option<String>,
-    ) {
-        self.push(value.span(), self.path_of(name), code, message, hint);
+    /// Notes a mistake at a value of a field.
+    pub fn push_value(&self, name: &str, value: &Spanned<DeValue<'_>>, mistake: Mistake) {
+        self.push(value.span(), name, mistake);
     }
 
-    pub fn wrong(&self, name: &str, value: &Spanned<DeValue<'_>>, wanted: &str, hint: &str) {
-        let found = match value.get_ref() {
-            DeValue::String(_) => "a text",
-            DeValue::Integer(_) | DeValue::Float(_) => "a number",
-            DeValue::Boolean(_) => "true or false",
-            DeValue::Datetime(_) => "a day or a time of day",
-            DeValue::Array(_) => "a list",
-            DeValue::Table(_) => "a { } with fields of its own",
+    /// Notes that a value is of the wrong kind; what `{found}` stands there is added to the mistake.
+    pub fn wrong(&self, name: &str, value: &Spanned<DeValue<'_>>, mistake: Mistake) {
+        let (code, english) = match value.get_ref() {
+            DeValue::String(_) => ("found_text", "a text"),
+            DeValue::Integer(_) | DeValue::Float(_) => ("found_number", "a number"),
+            DeValue::Boolean(_) => ("found_true_or_false", "true or false"),
+            DeValue::Datetime(_) => ("found_day", "a day or a time of day"),
+            DeValue::Array(_) => ("found_list", "a list"),
+            DeValue::Table(_) => ("found_fields", "a { } with fields of its own"),
         };
-        let message = format!("{wanted} is needed, but {found} stands here");
-        self.push(value.span(), self.path_of(name), "file_wrong_kind", message, Some(hint.to_string()));
+        self.push(value.span(), name, mistake.with("found", Arg::Word { code, english }));
     }
 
-    fn push(
-        &self,
-        span: Range<usize>,
-        field: String,
-        code: &'static str,
-        message: String,
-        hint: Option<String>,
-    ) {
-        let error = FileError { place: None, field: Some(field), code, message, hint };
+    fn push(&self, span: Range<usize>, name: &str, mistake: Mistake) {
+        self.note(span, mistake.at(Some(self.path_of(name))));
+    }
+
+    fn note(&self, span: Range<usize>, error: FileError) {
         self.errors.borrow_mut().push((span.start, error));
     }
+}
+
+/// The code of a name that the file does not have.
+pub(super) const UNKNOWN: &str = "file_unknown_field";
+/// The code of a value of another kind than is needed.
+pub(super) const WRONG_KIND: &str = "file_wrong_kind";
+
+fn part_of_its_own(header: &str) -> Mistake {
+    Mistake::new(WRONG_KIND, "a part of its own is needed, but {found} stands here")
+        .case("part")
+        .would_do("begin it with a line {header}")
+        .text("header", header)
 }
 
 /// The section a part of the file belongs to.

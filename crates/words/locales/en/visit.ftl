@@ -145,30 +145,30 @@ product_mixed_for_other_rate = The tank is mixed for { $mixed_for }, so { $name 
 
 ## What is told of the wanted rate and the label, with other things to do: tips are plugged, or the rate is from a refill
 
-rate_outside-plugged = The sprayer puts out { $rate }: { $deviation } from the { $intended } you want, more than { $limit } off.
+rate_outside-plugged = { rate_outside }
     .do = Do not mix for a boom with plugged tips: clean them first, then catch again.
-rate_cannot_tell-plugged = The sprayer puts out { $rate }: { $deviation } from the { $intended } you want. That may be more than { $limit } off, or not.
+rate_cannot_tell-plugged = { rate_cannot_tell }
     .do = Do not mix for a boom with plugged tips: clean them first, then catch again.
-product_under_least-plugged = { $name } goes on at { $rate }, under the label's least of { $least }. It may not do its work.
+product_under_least-plugged = { product_under_least }
     .do = Do not mix for a boom with plugged tips: clean them first, then catch again.
-product_may_be_under_least-plugged = { $name } goes on at { $rate }, so near the label's least of { $least } that it may be under.
+product_may_be_under_least-plugged = { product_may_be_under_least }
     .do = Do not mix for a boom with plugged tips: clean them first, then catch again.
-product_may_be_over_label-plugged = { $name } goes on at { $rate }, so near the label's most of { $most } that it may be over. The label is the law.
+product_may_be_over_label-plugged = { product_may_be_over_label-by_ground }
     .do = Do not mix for a boom with plugged tips: clean them first, then catch again.
-carrier_under_label-plugged = Stop: the sprayer puts out { $rate }. The label asks for at least { $least }; the label is the law.
+carrier_under_label-plugged = { carrier_under_label }
     .do = Do not mix for a boom with plugged tips: clean them first, then catch again.
-carrier_may_be_under_label-plugged = The sprayer puts out { $rate }, so near the label's least of { $least } that it may be under.
+carrier_may_be_under_label-plugged = { carrier_may_be_under_label }
     .do = Do not mix for a boom with plugged tips: clean them first, then catch again.
 
-rate_cannot_tell-refilled = The sprayer puts out { $rate }: { $deviation } from the { $intended } you want. That may be more than { $limit } off, or not.
+rate_cannot_tell-refilled = { rate_cannot_tell }
     .do = Mix the tank for { $rate }; use up more before filling again to know better.
-product_may_be_over_label-refilled = { $name } goes on at { $rate }, so near the label's most of { $most } that it may be over. The label is the law.
+product_may_be_over_label-refilled = { product_may_be_over_label-by_ground }
     .do = To be sure, work the load out for { $mix_for }; or use up more before filling again to know better.
-product_may_be_over_label-refilled_weaker = { $name } goes on at { $rate }, so near the label's most of { $most } that it may be over. The label is the law.
+product_may_be_over_label-refilled_weaker = { product_may_be_over_label-by_ground }
     .do = To be sure, make it a little weaker; or use up more before filling again to know better.
-product_may_be_under_least-refilled = { $name } goes on at { $rate }, so near the label's least of { $least } that it may be under.
+product_may_be_under_least-refilled = { product_may_be_under_least }
     .do = Mix the tank for the rate the sprayer really puts out; use up more before filling again to know better.
-carrier_may_be_under_label-refilled = The sprayer puts out { $rate }, so near the label's least of { $least } that it may be under.
+carrier_may_be_under_label-refilled = { carrier_may_be_under_label }
     .do = Use up more before filling again to know the rate better, or put out a little more.
 
 ## Facts that are needed and not there
@@ -182,3 +182,210 @@ refill_without_swath = the swath is not known
 spacing_without_boom = the intended spacing is not known
     .do = give [sprayer] with tips and spacing
 
+## Mistakes in a visit's file. Names of parts and fields are those of the file, in every language.
+
+file_place = line { $line }, column { $column }
+file_too_large = the file has more than { $largest } bytes, which is more than a visit can need
+    .do = is this the right file? `evenswath visit new` writes one to fill in
+file_not_text = the file is not UTF-8 text
+    .do = save it as plain text in UTF-8; a spreadsheet or word processor file will not do
+file_not_toml = this cannot be read as TOML: { $detail }
+    .do = a line is name = "value"; put quantities in quotes, as spacing = "20 in"
+file_not_toml-twice = this name stands a second time
+    .do = write each field and each [part] once; rounds and products begin with [[ ]]
+file_unknown_field-part = there is no part of this name
+    .do = parts that would do: { $known }
+file_unknown_field-field = there is no field of this name
+    .do = fields that would do: { $known }
+file_unknown_field-run = a run has no "{ $name }"
+    .do = a run has time and way
+file_unknown_field-reading = a reading has no "{ $name }"
+    .do = it has { $known }
+file_wrong_kind-part = a part of its own is needed, but { $found } stands here
+    .do = begin it with a line { $header }
+file_wrong_kind-parts = a list of parts is needed, but { $found } stands here
+    .do = begin each with a line { $header }
+file_wrong_kind-text = a text in quotes is needed, but { $found } stands here
+    .do = write it as { $name } = "value"
+file_wrong_kind-list = a list is needed, but { $found } stands here
+    .do = write it as { $name } = ["first", "second"]
+file_wrong_kind-run = a time in each run is needed, but { $found } stands here
+    .do = write it as { "{" } time = "27.8 s", way = "there" { "}" }
+file_wrong_kind-reading = a reading is needed, but { $found } stands here
+    .do = write it as { "{" } reading = "30 fl oz", time = "60 s" { "}" }
+word-found_text = a text
+word-found_number = a number
+word-found_true_or_false = true or false
+word-found_day = a day or a time of day
+word-found_list = a list
+word-found_fields = a { "{" } { "}" } with fields of its own
+file_not_a_day = "{ $given }" is not a day
+    .do = write it as 2027-04-14
+file_not_positive = "{ $given }" must be more than nothing
+    .do = { $kind } above nothing is needed
+word-dimension_length = a length
+word-dimension_area = an area
+word-dimension_volume = a volume
+word-dimension_mass = a weight
+word-dimension_time = a time
+word-dimension_speed = a speed
+word-dimension_flow = a flow
+word-dimension_pressure = a pressure
+word-dimension_density = a density
+word-dimension_volume_per_area = a volume on an area
+word-dimension_mass_per_area = a weight on an area
+word-dimension_work_rate = an area in a time
+word-dimension_angle = an angle
+word-dimension_ratio = a share
+file_not_a_count = "{ $given }" is not a count
+    .do = write a whole number from 1
+file_share = "{ $given }" must be more than 0 % and at most 100 %
+    .do = write it as "5 %"
+file_word = "{ $given }" is not one of the words here
+    .do = words that would do: { $words }
+file_word-way = this is not a way of driving
+    .do = write "there" or "back"
+file_missing_field = this field is missing
+    .do = { $wanted }
+file_value-empty = nothing was given
+    .do = { $wanted }
+phrase-wanted_round = the readings, under a line [[catch.round]]
+phrase-wanted_catch_time = how long each cup was held, as time = "30 s", or time = "as driven"
+phrase-wanted_readings = a reading for each tip, as readings = [14.5, 14, "-"]
+phrase-wanted_marks = what the tape shows at each tip, as marks = ["0 in", "20 in"]
+phrase-wanted_gaps = each gap, as gaps = ["20 in", "20 1/4 in"]
+phrase-wanted_course = the measured course, as course = "204 ft"
+phrase-wanted_runs = each run's time, as runs = ["27.8 s", "28.3 s"]
+phrase-wanted_used = what it took to fill up again, as used = "6.5 gal"
+phrase-wanted_used_over = over which distance or area, as distance = "660 ft" or area = "13.5 ac"
+phrase-wanted_spacing = how far the tips stand apart, as spacing = "20 in"
+phrase-wanted_row_spacing = how far the rows stand apart, as row_spacing = "30 in"
+phrase-wanted_tips = how many tips there are, as tips = 12, or sections = [4, 4, 4]
+phrase-wanted_sections = how many tips each section has, as sections = [4, 4, 4]
+phrase-wanted_band_width = the width of a band, as band_width = "12 in"
+phrase-wanted_tips_per_row = how many tips are directed at a row, as tips_per_row = 3
+phrase-wanted_overlap = the share of the wetted width covered again by the next pass, as overlap = "15 %"
+phrase-wanted_effective_swath = the width from pass to pass, as effective_swath = "30 ft"; it is less than what is wetted
+phrase-wanted_target_rate = the intended rate, as rate = "15 gal/ac"
+phrase-wanted_product_name = what it is called, as name = "Product A"
+phrase-wanted_product_rate = its rate, as rate = "2 pt/ac"
+file_value-marks_and_gaps = both marks and gaps are given
+    .do = give the marks of one stretched tape, or the gaps
+file_value-distance_and_area = both distance and area are given
+    .do = give one of them
+file_value-tip_size_and_rated = both tip_size and rated are given
+    .do = give one of them
+file_value-tips_and_sections = { $tips } tips, but the sections hold { $total }
+    .do = give tips or sections, or make them agree
+file_value-too_many_rounds = { $rounds } rounds are more than a day has
+    .do = at most { $most } rounds; a visit is one sprayer on one day
+file_value-no_readings = there are no readings
+    .do = give a reading for each tip, "-" where not caught
+file_value-tips_and_readings = { $named } named, but { $given } readings given
+    .do = give one reading for each tip named
+file_value-tip_twice = tip { $tip } is named twice
+    .do = name each tip once; give its readings as a list
+file_other_kind = this belongs to { $theirs }; { $this }
+    .do = take it out, or write kind = "{ $kind }"
+phrase-of_kind = kind { $kind }
+phrase-of_kinds = kinds { $before } and { $last }
+phrase-this_kind = this sprayer is kind = "{ $kind }"
+phrase-no_kind = without a kind a sprayer is a boom
+
+## Remarks in the file to fill in. Names and values of the file stay as they are.
+
+section-opening =
+    A visit: one sprayer on one day. Take away the # before a line and put your own value in.
+    Leave out what was not done. Quantities carry their unit and stand in quotes; the decimal mark is a point.
+    Clean water only. Brake on, out of gear, nobody near the shaft; never a tip to the mouth.
+section-visit = whose sprayer, which, when
+field-visit-sprayer = what the sprayer is called
+field-visit-farm = the farm
+field-visit-date = the day, as year-month-day
+field-visit-operator = who drives it
+field-visit-with = who helped
+field-visit-notes = anything else
+section-sprayer = what the machine is
+field-sprayer-kind = boom (sprays the whole width), band, directed (several tips to a row), boomless (a cluster), hand
+field-sprayer-tips = how many tips, or outlets of a cluster
+field-sprayer-sections = tips in each section from the left as the driver sits; or give tips
+field-sprayer-spacing = how far the tips are meant to stand apart
+field-sprayer-mounting = where the boom is; tips are numbered from the left as the driver sits
+field-sprayer-tip_size = the ISO size printed on the tip; or give rated
+field-sprayer-rated = the maker's flow with water
+field-sprayer-tank = what the tank holds
+field-sprayer-held_by = what holds the pressure; it decides what a change of speed does
+field-sprayer-band_width = for kind band: the width of a band; spacing is then the row spacing
+field-sprayer-row_spacing = for kind directed
+field-sprayer-tips_per_row = for kind directed
+field-sprayer-effective_swath = for kind boomless: from pass to pass, less than the wetted width
+field-sprayer-wetted_width = for kind boomless, with overlap: what is wetted
+field-sprayer-overlap = the share of the wetted width that the next pass covers again
+field-sprayer-spray_width = for kind hand: the width sprayed while walking
+section-sprayer_groups = tips that are meant to differ, by a name of your own: "end tips" = [1, 12]
+section-setting = how it was set; this is what to repeat
+field-setting-gear = the gear
+field-setting-engine_speed = the engine's speed; the PTO and pump go with it
+field-setting-pto_speed = the PTO's speed
+field-setting-pressure = the pressure while all tips spray
+field-setting-pressure_read_at = where the pressure was read
+field-setting-gauge_marks = how far the marks of the gauge are apart
+field-setting-agitation = agitation on or off
+field-setting-sections_on = which sections sprayed
+field-setting-controller = a rate controller on or in manual; for a catch it must be in manual
+field-setting-water_in_tank = how full the tank was
+section-look = two minutes around it while it sprays clean water
+field-look-tips_alike = all tips of one kind, size and angle
+field-look-all_spraying = every tip sprays
+field-look-fans_straight = fans straight and clear of one another
+field-look-no_leaks = nothing leaks
+field-look-no_drip_after_5_s = nothing drips five seconds after shutting off
+field-look-gauge_back_to_zero = the gauge goes back to zero
+field-look-strainers_clean = strainers in and clean; shut the tank valve before opening one
+field-look-boom_level = boom level and at its height
+section-spacing = where the tips stand; marks off one stretched tape are better than gaps
+field-spacing-marks = what the tape shows at each tip
+field-spacing-gaps = or each gap measured by itself
+field-spacing-tape_marks = to which mark the tape was read
+field-spacing-cannot_move = tips that cannot be moved
+field-spacing-limit = how far a gap may be off, where not 5 %
+section-drive = the timed drive, tank half full, on ground like the job's, at speed before the first flag
+field-drive-course = the measured course
+field-drive-runs = each run's time; the driver never holds the watch
+field-drive-dash = what the dash showed
+section-drive_setting = where the drive was set otherwise than above
+section-catch = the catch test, parked, all tips spraying
+field-catch-time = how long each cup was held, or "as driven"
+field-catch-cup_marks = how far the marks of the cup are apart; the unit of bare numbers
+field-catch-cup_holds = how much the cup holds
+field-catch-limit = how far a tip may be off the mean, or a named limit as mean-5
+field-catch-new_limit = how far a tip may be over a new one
+field-catch-timer = how sharply the watch is started and stopped, where not by hand
+field-catch-weighed_density = the liquid's density where cups were weighed
+field-catch-new_tip = one new tip of the same size, fitted and caught for the purpose
+field-catch-doubtful = readings that cannot be: refuse or keep
+section-catch_setting = where the catch was set otherwise than above
+section-catch_round = one go along the boom; rounds never mix
+field-catch_round-after = as found, after cleaning, new tips, pressure changed, or your own words
+field-catch_round-readings = one for each tip from the left; a list where it was caught again; "-" where not caught
+field-catch_round-tips = which tips the readings belong to, where not all were caught
+field-catch_round-time = where it differs from the time above
+section-refill = what was used over a measured distance or a known area, to check the rate
+field-refill-used = what it took to fill up again, or the whole tank
+field-refill-distance = over which distance
+field-refill-area = or over which area
+section-target = what is wanted
+field-target-rate = the intended rate
+field-target-within = how far off it may be, where not 5 %
+field-target-mixed_for = where the tank is mixed already: for which rate
+field-target-carrier_density = where the carrier is not water
+section-product = what goes in the tank; the label is the law
+field-product-name = its name
+field-product-rate = its rate: 2 pt/ac, 2 lb/100 gal, 0.25 % v/v, 1.5 lb ai/ac at 4 lb ai/gal
+field-product-label_least = the least the label allows
+field-product-label_most = the most the label allows
+field-product-label_least_carrier = the least carrier the label allows
+field-product-price = its price, for what the error costs
+section-job = the work ahead
+field-job-area = the area to spray
+field-job-area_a_year = the area sprayed in a year, for what the error costs

@@ -153,7 +153,7 @@ tank_with_plugged =
         [one] Lo que rinde y lo que lleva un tanque se calculó con la boquilla { $tips } tapada.
        *[other] Lo que rinde y lo que lleva un tanque se calculó con las boquillas { $tips } tapadas.
     }
-    .do = Primero limpie; después recoja otra vez antes de mezclar.
+    .do = Primero limpie; después recoja otra vez antes de preparar la mezcla.
 rate_methods_disagree = La captura dice { $catch } y el relleno { $refill }; no coinciden.
     .do = Revise la velocidad, el ancho de trabajo y los galones con que rellenó; uno de ellos está mal. Recorra y rellene otra vez.
 rate_on_bands = Esta es la dosis en las bandas, que son { $share } del terreno; en todo el campo es { $crop }. Los acres de un tanque son acres tratados.
@@ -161,34 +161,34 @@ rate_of_two_settings = Esta dosis junta un recorrido y una captura que se hicier
 rate_before_repair = La dosis sale de la ronda “{ $round }”; después se recogieron otra vez algunas boquillas.
     .do = Recoja otra vez todo el aguilón para saber cuánto echa ahora.
 rate_of_carrier = Con agua echa { $water }; de este líquido, { $density }, echará { $rate }.
-product_mixed_for_other_rate = El tanque está mezclado para { $mixed_for }, así que { $name } queda a { $rate }; se quería { $meant }.
+product_mixed_for_other_rate = El tanque está preparado para { $mixed_for }, así que { $name } se echa a { $rate }; se quería { $meant }.
 
 ## What is told of the wanted rate and the label, with other things to do: tips are plugged, or the rate is from a refill
 
-rate_outside-plugged = La aspersora echa { $rate }: { $deviation } respecto a los { $intended } que se quieren, más de { $limit } de diferencia.
-    .do = No mezcle para un aguilón con boquillas tapadas: límpielas primero y recoja otra vez.
-rate_cannot_tell-plugged = La aspersora echa { $rate }: { $deviation } respecto a los { $intended } que se quieren. Puede que sea más de { $limit } de diferencia, o puede que no.
-    .do = No mezcle para un aguilón con boquillas tapadas: límpielas primero y recoja otra vez.
-product_under_least-plugged = { $name } queda a { $rate }, por debajo del mínimo de la etiqueta, { $least }. Quizá no haga su trabajo.
-    .do = No mezcle para un aguilón con boquillas tapadas: límpielas primero y recoja otra vez.
-product_may_be_under_least-plugged = { $name } queda a { $rate }, tan cerca del mínimo de la etiqueta, { $least }, que puede estar por debajo.
-    .do = No mezcle para un aguilón con boquillas tapadas: límpielas primero y recoja otra vez.
-product_may_be_over_label-plugged = { $name } queda a { $rate }, tan cerca del máximo de la etiqueta, { $most }, que puede pasarse. La etiqueta es la ley.
-    .do = No mezcle para un aguilón con boquillas tapadas: límpielas primero y recoja otra vez.
-carrier_under_label-plugged = Alto: la aspersora echa { $rate }. La etiqueta pide por lo menos { $least }; la etiqueta es la ley.
-    .do = No mezcle para un aguilón con boquillas tapadas: límpielas primero y recoja otra vez.
-carrier_may_be_under_label-plugged = La aspersora echa { $rate }, tan cerca del mínimo de la etiqueta, { $least }, que puede estar por debajo.
-    .do = No mezcle para un aguilón con boquillas tapadas: límpielas primero y recoja otra vez.
+rate_outside-plugged = { rate_outside }
+    .do = No prepare la mezcla para un aguilón con boquillas tapadas: límpielas primero y recoja otra vez.
+rate_cannot_tell-plugged = { rate_cannot_tell }
+    .do = No prepare la mezcla para un aguilón con boquillas tapadas: límpielas primero y recoja otra vez.
+product_under_least-plugged = { product_under_least }
+    .do = No prepare la mezcla para un aguilón con boquillas tapadas: límpielas primero y recoja otra vez.
+product_may_be_under_least-plugged = { product_may_be_under_least }
+    .do = No prepare la mezcla para un aguilón con boquillas tapadas: límpielas primero y recoja otra vez.
+product_may_be_over_label-plugged = { product_may_be_over_label-by_ground }
+    .do = No prepare la mezcla para un aguilón con boquillas tapadas: límpielas primero y recoja otra vez.
+carrier_under_label-plugged = { carrier_under_label }
+    .do = No prepare la mezcla para un aguilón con boquillas tapadas: límpielas primero y recoja otra vez.
+carrier_may_be_under_label-plugged = { carrier_may_be_under_label }
+    .do = No prepare la mezcla para un aguilón con boquillas tapadas: límpielas primero y recoja otra vez.
 
-rate_cannot_tell-refilled = La aspersora echa { $rate }: { $deviation } respecto a los { $intended } que se quieren. Puede que sea más de { $limit } de diferencia, o puede que no.
-    .do = Mezcle el tanque para { $rate }; gaste más antes de rellenar otra vez para saberlo mejor.
-product_may_be_over_label-refilled = { $name } queda a { $rate }, tan cerca del máximo de la etiqueta, { $most }, que puede pasarse. La etiqueta es la ley.
+rate_cannot_tell-refilled = { rate_cannot_tell }
+    .do = Prepare el tanque para { $rate }; gaste más antes de rellenar otra vez para saberlo mejor.
+product_may_be_over_label-refilled = { product_may_be_over_label-by_ground }
     .do = Para estar seguro, calcule la carga para { $mix_for }; o gaste más antes de rellenar otra vez para saberlo mejor.
-product_may_be_over_label-refilled_weaker = { $name } queda a { $rate }, tan cerca del máximo de la etiqueta, { $most }, que puede pasarse. La etiqueta es la ley.
-    .do = Para estar seguro, hágalo un poco más débil; o gaste más antes de rellenar otra vez para saberlo mejor.
-product_may_be_under_least-refilled = { $name } queda a { $rate }, tan cerca del mínimo de la etiqueta, { $least }, que puede estar por debajo.
-    .do = Mezcle el tanque para la dosis que la aspersora echa de verdad; gaste más antes de rellenar otra vez para saberlo mejor.
-carrier_may_be_under_label-refilled = La aspersora echa { $rate }, tan cerca del mínimo de la etiqueta, { $least }, que puede estar por debajo.
+product_may_be_over_label-refilled_weaker = { product_may_be_over_label-by_ground }
+    .do = Para estar seguro, hágala un poco más débil; o gaste más antes de rellenar otra vez para saberlo mejor.
+product_may_be_under_least-refilled = { product_may_be_under_least }
+    .do = Prepare el tanque para la dosis que realmente echa la aspersora; gaste más antes de rellenar otra vez para saberlo mejor.
+carrier_may_be_under_label-refilled = { carrier_may_be_under_label }
     .do = Gaste más antes de rellenar otra vez para saber mejor la dosis, o eche un poco más.
 
 ## Facts that are needed and not there
@@ -202,3 +202,211 @@ refill_without_swath = no se conoce el ancho de trabajo
 spacing_without_boom = no se conoce la separación prevista
     .do = dé [sprayer] con tips (boquillas) y spacing (separación)
 
+## Mistakes in a visit's file. Names of parts and fields are those of the file, in every language.
+
+file_place = línea { $line }, columna { $column }
+file_too_large = el archivo tiene más de { $largest } bytes, más de lo que necesita una visita
+    .do = ¿es este el archivo correcto? `evenswath visit new` escribe uno para llenar
+file_not_text = el archivo no es texto UTF-8
+    .do = guárdelo como texto sin formato en UTF-8; un archivo de hoja de cálculo o de procesador de textos no sirve
+file_not_toml = esto no se puede leer como TOML (detalle en inglés: { $detail })
+    .do = una línea es nombre = "valor"; ponga las cantidades entre comillas, como spacing = "20 in"
+file_not_toml-twice = este nombre está dos veces
+    .do = escriba cada campo y cada [parte] una sola vez; las rondas y los productos empiezan con [[ ]]
+file_unknown_field-part = no hay ninguna parte con este nombre
+    .do = partes que sirven: { $known }
+file_unknown_field-field = no hay ningún campo con este nombre
+    .do = campos que sirven: { $known }
+file_unknown_field-run = una pasada no tiene "{ $name }"
+    .do = una pasada tiene time (tiempo) y way (sentido)
+file_unknown_field-reading = una lectura no tiene "{ $name }"
+    .do = tiene { $known }
+file_wrong_kind-part = aquí va una parte propia, pero hay { $found }
+    .do = empiécela con una línea { $header }
+file_wrong_kind-parts = aquí va una lista de partes, pero hay { $found }
+    .do = empiece cada una con una línea { $header }
+file_wrong_kind-text = aquí va un texto entre comillas, pero hay { $found }
+    .do = escríbalo como { $name } = "valor"
+file_wrong_kind-list = aquí va una lista, pero hay { $found }
+    .do = escríbala como { $name } = ["primero", "segundo"]
+file_wrong_kind-run = cada pasada necesita un tiempo, pero aquí hay { $found }
+    .do = escríbala como { "{" } time = "27.8 s", way = "there" { "}" }
+file_wrong_kind-reading = aquí va una lectura, pero hay { $found }
+    .do = escríbala como { "{" } reading = "30 fl oz", time = "60 s" { "}" }
+word-found_text = un texto
+word-found_number = un número
+word-found_true_or_false = un true o false
+word-found_day = un día o una hora
+word-found_list = una lista
+word-found_fields = un { "{" } { "}" } con campos propios
+file_not_a_day = "{ $given }" no es un día
+    .do = escríbalo como 2027-04-14 (año-mes-día)
+file_not_positive = "{ $given }" debe ser más que cero
+    .do = hace falta { $kind } mayor que cero
+word-dimension_length = una longitud
+word-dimension_area = un área
+word-dimension_volume = un volumen
+word-dimension_mass = un peso
+word-dimension_time = un tiempo
+word-dimension_speed = una velocidad
+word-dimension_flow = un caudal
+word-dimension_pressure = una presión
+word-dimension_density = una densidad
+word-dimension_volume_per_area = un volumen por área
+word-dimension_mass_per_area = un peso por área
+word-dimension_work_rate = un área por tiempo
+word-dimension_angle = un ángulo
+word-dimension_ratio = una proporción
+file_not_a_count = "{ $given }" no es una cantidad de piezas
+    .do = escriba un número entero desde 1
+file_share = "{ $given }" debe ser más de 0 % y a lo sumo 100 %
+    .do = escríbalo como "5 %"
+file_word = "{ $given }" no es una de las palabras que van aquí
+    .do = palabras que sirven: { $words }
+file_word-way = esto no es un sentido de la pasada
+    .do = escriba "there" (ida) o "back" (vuelta)
+file_missing_field = falta este campo
+    .do = { $wanted }
+file_value-empty = está vacío
+    .do = { $wanted }
+phrase-wanted_round = las lecturas, debajo de una línea [[catch.round]]
+phrase-wanted_catch_time = cuánto tiempo se sostuvo cada vaso, como time = "30 s", o time = "as driven" (lo que dura el recorrido)
+phrase-wanted_readings = una lectura por cada boquilla, como readings = [14.5, 14, "-"]
+phrase-wanted_marks = lo que marca la cinta en cada boquilla, como marks = ["0 in", "20 in"]
+phrase-wanted_gaps = cada hueco entre boquillas, como gaps = ["20 in", "20 1/4 in"]
+phrase-wanted_course = el tramo medido, como course = "204 ft"
+phrase-wanted_runs = el tiempo de cada pasada, como runs = ["27.8 s", "28.3 s"]
+phrase-wanted_used = lo que hizo falta para rellenar, como used = "6.5 gal"
+phrase-wanted_used_over = en qué distancia o área, como distance = "660 ft" o area = "13.5 ac"
+phrase-wanted_spacing = la separación entre boquillas, como spacing = "20 in"
+phrase-wanted_row_spacing = la separación entre surcos, como row_spacing = "30 in"
+phrase-wanted_tips = cuántas boquillas hay, como tips = 12, o sections = [4, 4, 4]
+phrase-wanted_sections = cuántas boquillas tiene cada sección, como sections = [4, 4, 4]
+phrase-wanted_band_width = el ancho de una banda, como band_width = "12 in"
+phrase-wanted_tips_per_row = cuántas boquillas apuntan a un surco, como tips_per_row = 3
+phrase-wanted_overlap = la parte del ancho mojado que cubre otra vez la pasada siguiente, como overlap = "15 %"
+phrase-wanted_effective_swath = el ancho de una pasada a la siguiente, como effective_swath = "30 ft"; es menos que lo que se moja
+phrase-wanted_target_rate = la dosis de agua que se quiere, como rate = "15 gal/ac"
+phrase-wanted_product_name = cómo se llama, como name = "Producto A"
+phrase-wanted_product_rate = su dosis, como rate = "2 pt/ac"
+file_value-marks_and_gaps = se dieron marks y gaps a la vez
+    .do = dé las marcas de una cinta estirada (marks) o los huecos (gaps)
+file_value-distance_and_area = se dieron distance y area a la vez
+    .do = dé solo uno de los dos
+file_value-tip_size_and_rated = se dieron tip_size y rated a la vez
+    .do = dé solo uno de los dos
+file_value-tips_and_sections = { $tips } boquillas, pero las secciones suman { $total }
+    .do = dé tips (boquillas) o sections (secciones), o haga que coincidan
+file_value-too_many_rounds = { $rounds } rondas son más de las que caben en un día
+    .do = a lo sumo { $most } rondas; una visita es una aspersora en un día
+file_value-no_readings = no hay lecturas
+    .do = dé una lectura por cada boquilla, "-" donde no se recogió
+file_value-tips_and_readings = boquillas nombradas: { $named }; lecturas dadas: { $given }
+    .do = dé una lectura por cada boquilla nombrada
+file_value-tip_twice = la boquilla { $tip } está nombrada dos veces
+    .do = nombre cada boquilla una sola vez; dé sus lecturas en una lista
+file_other_kind = esto es de { $theirs }; { $this }
+    .do = quítelo, o escriba kind = "{ $kind }"
+phrase-of_kind = kind (tipo) { $kind }
+phrase-of_kinds = kind (tipo) { $before } y { $last }
+phrase-this_kind = esta aspersora es kind = "{ $kind }"
+phrase-no_kind = sin kind (tipo), una aspersora es de aguilón
+
+## Remarks in the file to fill in. Names and values of the file stay as they are.
+
+section-opening =
+    Una visita: una aspersora en un día. Quite el # al principio de una línea y ponga su propio valor.
+    Deje fuera lo que no se hizo. Las cantidades llevan su unidad y van entre comillas; los decimales, con punto.
+    Los nombres y las palabras del archivo quedan en inglés; entre paréntesis, lo que quieren decir.
+    Solo agua limpia. Freno puesto, sin marcha, nadie cerca de la toma de fuerza; nunca una boquilla a la boca.
+section-visit = de quién es la aspersora, cuál es, cuándo
+field-visit-sprayer = cómo se le llama a la aspersora
+field-visit-farm = el rancho
+field-visit-date = el día, como año-mes-día
+field-visit-operator = quién la maneja
+field-visit-with = quién ayudó
+field-visit-notes = cualquier otra cosa
+section-sprayer = qué máquina es
+field-sprayer-kind = boom (aguilón, moja todo el ancho), band (en bandas), directed (varias boquillas por surco), boomless (sin aguilón), hand (a mano)
+field-sprayer-tips = cuántas boquillas, o cuántas salidas si no tiene aguilón
+field-sprayer-sections = boquillas de cada sección, desde la izquierda de quien maneja; o dé tips
+field-sprayer-spacing = qué separación deben tener las boquillas
+field-sprayer-mounting = dónde va el aguilón, rear (atrás) o front (delante); las boquillas se numeran desde la izquierda de quien maneja
+field-sprayer-tip_size = el tamaño ISO impreso en la boquilla; o dé rated
+field-sprayer-rated = el caudal con agua que da el fabricante
+field-sprayer-tank = cuánto le cabe al tanque
+field-sprayer-held_by = qué mantiene la presión: constant_pressure (presión fija), rate_controller (controlador de dosis), ground_driven_pump (bomba movida por la rueda); de eso depende lo que hace un cambio de velocidad
+field-sprayer-band_width = para kind band: el ancho de una banda; spacing es entonces la separación entre surcos
+field-sprayer-row_spacing = para kind directed: la separación entre surcos
+field-sprayer-tips_per_row = para kind directed: boquillas por surco
+field-sprayer-effective_swath = para kind boomless: de una pasada a la siguiente, menos que el ancho mojado
+field-sprayer-wetted_width = para kind boomless, con overlap: lo que se moja
+field-sprayer-overlap = la parte del ancho mojado que cubre otra vez la pasada siguiente
+field-sprayer-spray_width = para kind hand: el ancho que se moja al caminar
+section-sprayer_groups = boquillas que deben ser distintas, con el nombre que usted quiera: "extremos" = [1, 12]
+section-setting = cómo estaba ajustada; esto es lo que hay que repetir
+field-setting-gear = la marcha
+field-setting-engine_speed = las revoluciones del motor; de ellas dependen la toma de fuerza (PTO) y la bomba
+field-setting-pto_speed = las revoluciones de la toma de fuerza (PTO)
+field-setting-pressure = la presión con todas las boquillas echando
+field-setting-pressure_read_at = dónde se leyó la presión: pump (bomba), manifold (distribuidor), boom (aguilón), tip (boquilla), cab (cabina)
+field-setting-gauge_marks = cada cuánto tiene marcas el manómetro
+field-setting-agitation = agitación: on (encendida) u off (apagada)
+field-setting-sections_on = qué secciones estaban abiertas; all son todas
+field-setting-controller = controlador de dosis: on (encendido) o manual; en la captura debe estar en manual
+field-setting-water_in_tank = qué tan lleno estaba el tanque; half full es medio lleno
+section-look = dos minutos alrededor de ella mientras echa agua limpia; yes es sí, no es no
+field-look-tips_alike = todas las boquillas del mismo tipo, tamaño y ángulo
+field-look-all_spraying = todas las boquillas echan
+field-look-fans_straight = los abanicos, derechos y sin chocar entre sí
+field-look-no_leaks = no hay fugas
+field-look-no_drip_after_5_s = nada gotea cinco segundos después de cerrar
+field-look-gauge_back_to_zero = el manómetro vuelve a cero
+field-look-strainers_clean = las mallas están puestas y limpias; cierre la válvula del tanque antes de abrir una
+field-look-boom_level = el aguilón está nivelado y a su altura
+section-spacing = dónde van las boquillas; mejor las marcas de una sola cinta estirada que los huecos
+field-spacing-marks = lo que marca la cinta en cada boquilla
+field-spacing-gaps = o cada hueco medido por separado
+field-spacing-tape_marks = hasta qué marca se leyó la cinta
+field-spacing-cannot_move = boquillas que no se pueden mover
+field-spacing-limit = cuánto puede variar un hueco, si no es 5 %
+section-drive = el recorrido con cronómetro, con medio tanque, en terreno como el del trabajo, ya a su velocidad antes de la primera bandera
+field-drive-course = el tramo medido
+field-drive-runs = el tiempo de cada pasada, there (ida) y back (vuelta); quien maneja nunca lleva el cronómetro
+field-drive-dash = lo que marcaba el tablero
+section-drive_setting = lo que en el recorrido estaba ajustado distinto que arriba
+section-catch = la prueba de captura, parado, con todas las boquillas echando
+field-catch-time = cuánto tiempo se sostuvo cada vaso, o "as driven" (lo que dura el recorrido)
+field-catch-cup_marks = cada cuánto tiene marcas el vaso; es la unidad de los números solos
+field-catch-cup_holds = cuánto le cabe al vaso
+field-catch-limit = cuánto puede variar una boquilla del promedio, o un límite con nombre como mean-5
+field-catch-new_limit = cuánto puede echar una boquilla de más que una nueva
+field-catch-timer = con qué precisión se arranca y se para el cronómetro, si no es a mano
+field-catch-weighed_density = la densidad del líquido, si los vasos se pesaron
+field-catch-new_tip = una boquilla nueva del mismo tamaño, puesta y recogida para comparar
+field-catch-doubtful = lecturas que no pueden ser: refuse (rechazar) o keep (dejar)
+section-catch_setting = lo que en la captura estaba ajustado distinto que arriba
+section-catch_round = una vuelta a todo el aguilón; las rondas no se mezclan
+field-catch_round-after = as found (tal como estaba), after cleaning (después de limpiar), new tips (boquillas nuevas), pressure changed (con otra presión), o sus propias palabras
+field-catch_round-readings = una por boquilla desde la izquierda; una lista donde se recogió otra vez; "-" donde no se recogió
+field-catch_round-tips = de qué boquillas son las lecturas, si no se recogieron todas
+field-catch_round-time = si es distinto del tiempo de arriba
+section-refill = lo que se gastó en una distancia medida o en un área conocida, para comprobar la dosis
+field-refill-used = lo que hizo falta para rellenar, o el tanque entero
+field-refill-distance = en qué distancia
+field-refill-area = o en qué área
+section-target = lo que se quiere
+field-target-rate = la dosis de agua que se quiere
+field-target-within = cuánto puede variar, si no es 5 %
+field-target-mixed_for = si el tanque ya está preparado: para qué dosis de agua
+field-target-carrier_density = si el líquido no es agua
+section-product = lo que va en el tanque; la etiqueta es la ley
+field-product-name = su nombre
+field-product-rate = su dosis: 2 pt/ac, 2 lb/100 gal, 0.25 % v/v, 1.5 lb ai/ac at 4 lb ai/gal
+field-product-label_least = lo mínimo que permite la etiqueta
+field-product-label_most = lo máximo que permite la etiqueta
+field-product-label_least_carrier = lo mínimo de agua que permite la etiqueta
+field-product-price = su precio, para saber cuánto cuesta el error
+section-job = el trabajo que sigue
+field-job-area = el área que se va a tratar
+field-job-area_a_year = el área que se trata en un año, para saber cuánto cuesta el error
