@@ -92,20 +92,28 @@ impl Money {
             Err(MoneyError::OtherSymbol { one: self.symbol.clone(), other: other.symbol.clone() })
         }
     }
-}
 
-impl core::fmt::Display for Money {
+    /// For reading, its number written as the reader writes numbers: `digits` is handed one with a decimal point.
+    ///
     /// With hundredths up to a thousand, in whole ones from there on; the sign stands where it was written.
-    fn fmt(&self, out: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
-        let cents = format!("{:.2}", self.amount.abs());
-        let number = if self.amount.abs() < WHOLE_FROM { cents } else { format!("{:.0}", self.amount.abs()) };
+    #[must_use]
+    pub fn written(&self, digits: impl Fn(&str) -> String) -> String {
+        let amount = self.amount.abs();
+        let number = if amount < WHOLE_FROM { format!("{amount:.2}") } else { format!("{amount:.0}") };
+        let number = digits(&number);
         let minus = if self.amount < 0.0 { "−" } else { "" };
         let symbol = &self.symbol;
         match self.place {
-            Place::Before => write!(out, "{minus}{symbol}{number}"),
-            Place::BeforeWithGap => write!(out, "{minus}{symbol} {number}"),
-            Place::Behind => write!(out, "{minus}{number} {symbol}"),
+            Place::Before => format!("{minus}{symbol}{number}"),
+            Place::BeforeWithGap => format!("{minus}{symbol} {number}"),
+            Place::Behind => format!("{minus}{number} {symbol}"),
         }
+    }
+}
+
+impl core::fmt::Display for Money {
+    fn fmt(&self, out: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        out.write_str(&self.written(str::to_string))
     }
 }
 
@@ -141,6 +149,14 @@ mod tests {
                 Ok(printed.to_string()),
                 "{written}"
             );
+        }
+    }
+
+    #[test]
+    fn money_is_written_with_the_readers_decimal_mark() {
+        let comma = |text: &str| text.replace('.', ",");
+        for (written, printed) in [("$18.5", "$18,50"), ("18.5 €", "18,50 €"), ("Rs. 50", "Rs. 50,00")] {
+            assert_eq!(Money::parse(written).expect(written).written(comma), printed);
         }
     }
 
