@@ -3,7 +3,7 @@
 //! A role says what a shape means, not how it looks; `look` gives each its ink. So a renderer for paper and one for a
 //! live page draw the same tree, and a page can find the cup of tip 7 by its id.
 
-use crate::text::Weight;
+use crate::text::{Weight, drop, rise, text_width};
 
 /// One drawing.
 #[derive(Clone, Debug, PartialEq)]
@@ -128,6 +128,38 @@ pub struct TextLine {
     pub weight: Weight,
     /// The text.
     pub content: String,
+}
+
+/// The box that something takes.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Bounds {
+    /// Its left edge.
+    pub left: f64,
+    /// Its upper edge.
+    pub top: f64,
+    /// Its right edge.
+    pub right: f64,
+    /// Its lower edge.
+    pub bottom: f64,
+}
+
+impl TextLine {
+    /// The box it takes, from the top of the highest letter of the font to the foot of the lowest.
+    #[must_use]
+    pub fn bounds(&self) -> Bounds {
+        let width = text_width(&self.content, self.size, self.weight);
+        let left = match self.anchor {
+            Anchor::Start => self.at.x,
+            Anchor::Middle => self.at.x - width / 2.0,
+            Anchor::End => self.at.x - width,
+        };
+        Bounds {
+            left,
+            top: self.at.y - rise(self.size),
+            right: left + width,
+            bottom: self.at.y + drop(self.size),
+        }
+    }
 }
 
 /// Which end of a text stands at its point.

@@ -1,10 +1,10 @@
 //! The tips along a tape: how far apart they are, which gaps are off, and which tip to move.
 
 use crate::drawing::{Anchor, Drawing, Node, Role};
-use crate::line_up::{Rank, Stand, Wish, apart, by_rank, by_turns};
+use crate::line_up::{Rank, Stand, Wish, beside, by_rank, by_turns};
 use crate::mark::Mark;
 use crate::pen::{EDGE, Type, WIDTH, closed, count, group, line, rect, rounded, text};
-use crate::row_of_cups::{SIDE, rows};
+use crate::row_of_cups::{FURTHEST, SIDE, rows};
 use crate::text::{Weight, clean, drop, rise, text_width};
 
 /// Tips on a tape, to be drawn.
@@ -163,14 +163,21 @@ impl GapRow {
     fn row(&self, row: &Row<'_>, top: f64, nodes: &mut Vec<Node>) -> f64 {
         let mut y = self.moves(row, top, nodes);
         let texts: Vec<String> = row.tips.iter().map(|tip| tip.number.to_string()).collect();
-        let wanted: Vec<(f64, f64)> =
-            row.xs.iter().zip(&texts).map(|(x, text)| (*x, text_width(text, SIZE, Weight::Bold))).collect();
+        let wishes: Vec<Wish> = row
+            .xs
+            .iter()
+            .zip(&texts)
+            .map(|(x, text)| Wish {
+                centre: *x,
+                width: text_width(text, SIZE, Weight::Bold),
+                rank: Rank::First,
+            })
+            .collect();
         let set = Type { role: Role::Text, size: SIZE, weight: Weight::Bold, anchor: Anchor::Middle };
-        let centres = apart(&wanted, AIR, EDGE, WIDTH - EDGE);
-        for (content, (centre, (_, width))) in texts.iter().zip(centres.iter().zip(&wanted)) {
-            if centre + width / 2.0 <= WIDTH - EDGE + 0.01 {
-                nodes.push(text(set, *centre, y + rise(SIZE), content));
-            }
+        let stands = beside(&wishes, AIR, FURTHEST, EDGE, WIDTH - EDGE)
+            .unwrap_or_else(|| by_rank(&wishes, AIR, 1, EDGE, WIDTH - EDGE));
+        for (content, stand) in texts.iter().zip(&stands) {
+            nodes.extend(stand.map(|stand| text(set, stand.centre, y + rise(SIZE), content)));
         }
         y += rise(SIZE) + drop(SIZE) + 2.0;
         let (first, last) = (row.xs.first().copied().unwrap_or(0.0), row.xs.last().copied().unwrap_or(0.0));

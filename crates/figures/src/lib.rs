@@ -18,7 +18,7 @@ mod svg;
 mod text;
 mod type_widths;
 
-pub use drawing::{Anchor, Drawing, Node, PathEnd, Point, Role, Shape, TextLine};
+pub use drawing::{Anchor, Bounds, Drawing, Node, PathEnd, Point, Role, Shape, TextLine};
 pub use drive::{DriveFigure, RunShown, Way};
 pub use gap_row::{GapRow, GapShown, MoveShown, TipOnTape, Toward};
 pub use look::{ACT, BAND, INK, Look, PAPER, QUIET, RULE, WATER, WATER_LINE, look};

@@ -110,6 +110,34 @@ pub(crate) fn by_rank(wishes: &[Wish], gap: f64, lines: usize, low: f64, high: f
     placed
 }
 
+/// Gives all labels a place on one line, moved apart where they press; none when one would have to go further than
+/// `furthest` from what it names.
+pub(crate) fn beside(
+    wishes: &[Wish],
+    gap: f64,
+    furthest: f64,
+    low: f64,
+    high: f64,
+) -> Option<Vec<Option<Stand>>> {
+    let mut order: Vec<usize> = (0..wishes.len()).collect();
+    let centre = |index: &usize| wishes.get(*index).map_or(0.0, |wish| wish.centre);
+    order.sort_by(|one, other| centre(one).total_cmp(&centre(other)));
+    let wanted: Vec<(f64, f64)> =
+        order.iter().filter_map(|index| wishes.get(*index)).map(|wish| (wish.centre, wish.width)).collect();
+    let mut stands = vec![None; wishes.len()];
+    for (index, (centre, (wish, width))) in
+        order.iter().zip(apart(&wanted, gap, low, high).iter().zip(&wanted))
+    {
+        if (centre - wish).abs() > furthest || centre + width / 2.0 > high + 1e-6 {
+            return None;
+        }
+        if let Some(stand) = stands.get_mut(*index) {
+            *stand = Some(Stand { centre: *centre, line: 0 });
+        }
+    }
+    Some(stands)
+}
+
 /// The nearest centre at which the label is between the bounds; none when it is wider than they are apart.
 fn inside(wish: &Wish, low: f64, high: f64) -> Option<f64> {
     let (least, most) = (low + wish.width / 2.0, high - wish.width / 2.0);

@@ -1,7 +1,7 @@
 //! Every tip as a dot, by how far it is off: how even the boom is, at one glance.
 
 use crate::drawing::{Anchor, Drawing, Node, Role};
-use crate::line_up::{Rank, Wish, by_rank};
+use crate::line_up::{Rank, Wish, beside, by_rank};
 use crate::mark::Mark;
 use crate::pen::{EDGE, SMALL, Type, WIDTH, circle, closed, count, group, line, rect, text};
 use crate::rate_scale::{Labelled, Scale, ticks};
@@ -45,9 +45,9 @@ pub struct DotShown {
 
 /// Radius of a dot, and the least it may shrink to when many tips are alike. Our own choice.
 const RADIUS: f64 = 6.5;
-const LEAST_RADIUS: f64 = 2.5;
-/// The most dots that stand on each other before all of them shrink. Our own choice.
-const STACK: usize = 9;
+const LEAST_RADIUS: f64 = 3.2;
+/// How high a stack may grow before its dots shrink. Our own choice.
+const STACK: f64 = 130.0;
 
 impl SpreadStrip {
     /// Draws it, 1000 units wide.
@@ -131,7 +131,9 @@ impl SpreadStrip {
             })
             .collect();
         let mut labels = vec![None; self.dots.len()];
-        for (index, stand) in marked.iter().zip(by_rank(&wishes, 5.0, 3, EDGE, WIDTH - EDGE)) {
+        let stands = beside(&wishes, 6.0, WIDTH, EDGE, WIDTH - EDGE)
+            .unwrap_or_else(|| by_rank(&wishes, 6.0, 3, EDGE, WIDTH - EDGE));
+        for (index, stand) in marked.iter().zip(stands) {
             if let (Some(label), Some(stand)) = (labels.get_mut(*index), stand) {
                 *label = Some((stand.centre, stand.line));
             }
@@ -165,16 +167,17 @@ fn stacked(dots: &[DotShown], reach: f64, scale: Scale) -> (f64, Vec<(f64, usize
                 *stand = (x(index), level);
             }
         }
-        if ends.len() <= STACK || radius <= LEAST_RADIUS {
+        if count(ends.len()) * 2.0 * radius <= STACK || radius <= LEAST_RADIUS {
             return (radius, stands);
         }
-        radius = (radius - 1.0).max(LEAST_RADIUS);
+        radius = (radius - 0.5).max(LEAST_RADIUS);
     }
 }
 
 /// A dot; one to act on is a triangle that points the way it is off, an arrow when it is off the line.
 fn shape(dot: &DotShown, x: f64, y: f64, radius: f64, reach: f64) -> Vec<Node> {
-    let size = radius * 1.15;
+    // What is to be acted on does not shrink with the rest.
+    let size = (radius * 1.15).max(5.5);
     if dot.off.abs() > reach {
         let sense = if dot.off > 0.0 { 1.0 } else { -1.0 };
         let points = [

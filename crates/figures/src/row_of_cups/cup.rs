@@ -73,8 +73,9 @@ pub(crate) fn outline(cup: &CupShown, frame: &Frame) -> Vec<Node> {
     if let Some(share) = level(cup) {
         // A cup with nothing in it shows its surface just above its bottom line.
         let y = frame.height_of(share).min(frame.base() - 2.0);
-        if let (Some(low), Some(high)) =
-            (cup.low.filter(|low| !low.is_nan()), cup.high.filter(|high| !high.is_nan()))
+        if cup.mark != CupMark::Plugged
+            && let (Some(low), Some(high)) =
+                (cup.low.filter(|low| !low.is_nan()), cup.high.filter(|high| !high.is_nan()))
         {
             let (upper, lower) = (frame.height_of(high.max(low)), frame.height_of(low.min(high)));
             if lower - upper > 0.1 {

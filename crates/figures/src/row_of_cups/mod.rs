@@ -13,6 +13,7 @@ mod tiers;
 
 pub(crate) use marks::{SIDE, sign};
 pub(crate) use rows::rows;
+pub(crate) use tiers::FURTHEST;
 
 use crate::drawing::{Drawing, Node};
 use crate::pen::{EDGE, WIDTH};

@@ -4,12 +4,14 @@ use super::marks::{SIDE, has_sign, sign};
 use super::places::Place;
 use super::{CupMark, CupShown, Density};
 use crate::drawing::{Anchor, Node, Role};
-use crate::line_up::{Rank, Stand, Wish, apart, by_rank, by_turns};
+use crate::line_up::{Rank, Stand, Wish, beside, by_rank, by_turns};
 use crate::pen::{EDGE, SMALL, Type, WIDTH, count, text};
 use crate::text::{Weight, drop, rise, text_width};
 
 /// Air between texts of one line. Our own choice.
 const AIR: f64 = 5.0;
+/// How far a number may stand from its tip: about the width of two figures. Our own choice.
+pub(crate) const FURTHEST: f64 = 18.0;
 /// From one line to the next, in type sizes. Our own choice.
 const LEADING: f64 = 1.25;
 
@@ -67,35 +69,13 @@ pub(crate) fn numbers(cups: &[CupShown], places: &[Place], density: Density, top
     };
     if density != Density::Dense {
         let labels = of(Choice::All);
-        if let Some(stands) = side_by_side(&wishes(&labels, cups, &tips)) {
+        if let Some(stands) = beside(&wishes(&labels, cups, &tips), AIR, FURTHEST, EDGE, WIDTH - EDGE) {
             return upwards(&labels, &stands, cups.len(), top);
         }
     }
     let labels = of(Choice::Marked);
     let stands = by_rank(&wishes(&labels, cups, &tips), AIR, 2, EDGE, WIDTH - EDGE);
     upwards(&labels, &stands, cups.len(), top)
-}
-
-/// All on one line, those of twin tips moved apart a little; none when that would take them from their tips.
-fn side_by_side(wishes: &[Wish]) -> Option<Vec<Option<Stand>>> {
-    // Our own choice: about the width of two figures.
-    const FURTHEST: f64 = 18.0;
-    let mut order: Vec<usize> = (0..wishes.len()).collect();
-    let centre = |index: &usize| wishes.get(*index).map_or(0.0, |wish| wish.centre);
-    order.sort_by(|one, other| centre(one).total_cmp(&centre(other)));
-    let wanted: Vec<(f64, f64)> =
-        order.iter().filter_map(|index| wishes.get(*index)).map(|wish| (wish.centre, wish.width)).collect();
-    let centres = apart(&wanted, AIR, EDGE, WIDTH - EDGE);
-    let mut stands = vec![None; wishes.len()];
-    for (index, (centre, (wish, width))) in order.iter().zip(centres.iter().zip(&wanted)) {
-        if (centre - wish).abs() > FURTHEST || centre + width / 2.0 > WIDTH - EDGE {
-            return None;
-        }
-        if let Some(stand) = stands.get_mut(*index) {
-            *stand = Some(Stand { centre: *centre, line: 0 });
-        }
-    }
-    Some(stands)
 }
 
 /// Which cups a tier tells of.

@@ -155,6 +155,7 @@ pub fn all(all: &mut Vec<(String, Drawing)>) {
     all.push(("drive-es".to_owned(), drive(Language::Spanish).draw()));
     all.push(("rate-en".to_owned(), rate(Language::English).draw()));
     let mut high = rate(Language::Spanish);
+    high.doubt_label = "lo más probable: de 20.1 a 21.1".to_owned();
     (high.value, high.low, high.high, high.mark) =
         (labelled(20.6, "20.6 gal/acre"), Some(20.1), Some(21.1), Mark::High);
     all.push(("rate-es".to_owned(), high.draw()));
