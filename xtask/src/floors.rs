@@ -37,6 +37,7 @@ pub const PLACES: &[Place] = &[
     pure(5, "figures"),
     worldly(5, "store"),
     worldly(6, "report"),
+    worldly(7, "report-pdf"),
     worldly(7, "server"),
     worldly(8, "web"),
     worldly(8, "cli"),

@@ -17,7 +17,8 @@ sheet-boomless = { $outlets ->
 sheet-hand = hand sprayer
 sheet-driven_by = driven by { $name }
 sheet-checked_with = checked with { $name }
-sheet-foot = { $program } { $version } · clean water, readings as written; how each number was reached stands behind the first page
+sheet-foot_of_visit = { $program } { $version } · clean water, readings as written; how each number was reached stands behind the first page
+sheet-foot = { $program } { $version } · the label is the law
 sheet-care_lead = Take care.
 sheet-care = The label is the law: it sets the most product per acre, the least water, the wind, gloves and eye protection. Clean water only for a check; treat water from a used sprayer as spray and keep it from wells and drains. Brake on, nobody near the shaft. Never put a tip to your mouth. Where this sheet and the label or a local rule differ, they and licensed people decide.
 
@@ -75,6 +76,10 @@ sheet-more_steps = { $more ->
         [one] One more stands on the next page.
        *[other] { $more } more stand on the next page.
     }
+sheet-tips_high = Tips { $tips } put out { $least } to { $most } more than the mean of the tips.
+sheet-tips_high_do = Replace them with ones of the same kind and size, and catch them again.
+sheet-tips_low = Tips { $tips } put out { $least } to { $most } less than the mean of the tips.
+sheet-tips_low_do = Clean them and their strainers with a soft brush or air, never the mouth, and catch them again; replace those that stay low.
 sheet-nothing_to_do = Nothing. What was measured is in order.
 
 sheet-same_again = To get the same again
@@ -161,6 +166,8 @@ tip_colour-black = black
 cups-title = The row of cups
 cups-caption = The cups { $round }: { $time }, { $unit }. { $mean }
 cups-mean = Mean { $mean }.
+cups-left = driver's left
+cups-right = driver's right
 cups-limit = limit
 cups-tip_says = { $reading ->
         [none] Tip { $tip }: { $word }
@@ -184,6 +191,7 @@ cups-sign_plugged = plugged
 cups-sign_cannot_tell = cannot be told from this cup
 cups-sign_not_caught = not caught
 cups-key = ▲ too much · ▼ too little · × plugged · ? cannot be told from this cup · – not caught
+cups-stand_behind = The row of cups stands behind this page.
 cups-since = Since then: { $found }
 drive-title = The timed drive
 drive-describe = { $runs ->
@@ -193,7 +201,7 @@ drive-describe = { $runs ->
 drive-there = there
 drive-back = back
 drive-run = run { $number }
-drive-mean = together: { $time }, { $speed }
+drive-mean = together: { $time } a run
 rate-title = What it puts out against what is wanted
 rate-describe = It puts out { $rate }{ $wanted ->
         [none] .
@@ -201,6 +209,7 @@ rate-describe = It puts out { $rate }{ $wanted ->
     }
 rate-puts_out = puts out { $rate }
 rate-wanted = wanted { $rate }
+rate-within = within { $percent } %
 rate-label_least = label's least { $rate }
 spacing-title = The tips on the tape
 spacing-describe = { $off ->
@@ -209,7 +218,7 @@ spacing-describe = { $off ->
        *[other] { $off } of { $all } gaps are off.
     }
 spacing-move = move { $distance }
-spacing-meant = meant to be { $spacing }
+spacing-heading = The tips on the tape: meant to stand { $spacing } apart
 
 ## The card for the cab.
 
@@ -217,8 +226,7 @@ cab-title = For the cab
 cab-cut = cut here: one for the cab, one for the shop
 cab-puts_out = puts out
 cab-acres_a_tank = a full tank does
-cab-product_a_tank = in a full tank
-cab-of_product = { $measure } { $name }
+cab-product_a_tank = in a full tank: { $name }
 cab-nothing = Nothing to repeat is known yet: write down gear, engine speed, pressure and where it was read.
 cab-until = Holds until tips, speed, pressure or product change; catch again then, and next spring. The label is the law.
 
@@ -247,12 +255,13 @@ paper-course = course
 paper-there = there
 paper-back = back
 paper-dash = dash shows
-paper-catch = Catch under every tip
+paper-catch = Spacing and cups, tip by tip
 paper-catch_time = caught for
 paper-cup_marks = cup marked every
-paper-catch_how = Number the tips from the left as the driver sits. Catch all as found before anything is cleaned. Write what you read, to half a mark; a dash where no cup was held.
+paper-catch_how = Number the tips from the left as the driver sits. Stretch one tape along the boom and write where each tip stands. Catch all as found before anything is cleaned. Write what you read, to half a mark; a dash where no cup was held.
 paper-tip_number = tip
 paper-tip_of_section = { $tip } (section { $section })
+paper-on_tape = on the tape
 paper-as_found = as found
 paper-again = again
 paper-after = after
@@ -357,4 +366,7 @@ tags-side = { $all ->
         [0] counted from the left as the driver sits
        *[other] of { $all }, counted from the left as the driver sits
     }
+tags-out_of_place = Out of place
+tags-catch_again = Catch again
+tags-read = { $reading } { $unit } in { $time }
 tags-none = There is nothing to mend or to catch again on this boom, so there are no tags.

@@ -17,7 +17,8 @@ sheet-boomless = { $outlets ->
 sheet-hand = aspersora de mano
 sheet-driven_by = maneja { $name }
 sheet-checked_with = revisada con { $name }
-sheet-foot = { $program } { $version } · agua limpia, lecturas tal como se escribieron; cómo se calculó cada número está atrás de la primera hoja
+sheet-foot_of_visit = { $program } { $version } · agua limpia, lecturas tal como se escribieron; cómo se calculó cada número está atrás de la primera hoja
+sheet-foot = { $program } { $version } · la etiqueta es la ley
 sheet-care_lead = Tenga cuidado.
 sheet-care = La etiqueta es la ley: pone lo más de producto por acre, lo menos de agua, el viento, los guantes y la protección de los ojos. Para revisar, solo agua limpia; trate el agua de una aspersora usada como producto y no la deje llegar a pozos ni desagües. Freno puesto, nadie cerca de la flecha. Nunca ponga una boquilla en la boca. Donde esta hoja y la etiqueta o una regla local no digan lo mismo, deciden ellas y las personas con licencia.
 
@@ -75,6 +76,10 @@ sheet-more_steps = { $more ->
         [one] Hay uno más en la hoja siguiente.
        *[other] Hay { $more } más en la hoja siguiente.
     }
+sheet-tips_high = Las boquillas { $tips } echan de { $least } a { $most } más que el promedio de las boquillas.
+sheet-tips_high_do = Cámbielas por otras del mismo tipo y tamaño, y recoja otra vez.
+sheet-tips_low = Las boquillas { $tips } echan de { $least } a { $most } menos que el promedio de las boquillas.
+sheet-tips_low_do = Límpielas con sus mallas, con cepillo suave o aire, nunca con la boca, y recoja otra vez; cambie las que sigan echando de menos.
 sheet-nothing_to_do = Nada. Lo que se midió está bien.
 
 sheet-same_again = Para que salga igual otra vez
@@ -161,6 +166,8 @@ tip_colour-black = negro
 cups-title = La fila de vasos
 cups-caption = Los vasos { $round }: { $time }, { $unit }. { $mean }
 cups-mean = Promedio { $mean }.
+cups-left = izquierda de quien maneja
+cups-right = derecha de quien maneja
 cups-limit = límite
 cups-tip_says = { $reading ->
         [none] Boquilla { $tip }: { $word }
@@ -184,6 +191,7 @@ cups-sign_plugged = tapada
 cups-sign_cannot_tell = no se sabe con este vaso
 cups-sign_not_caught = sin recoger
 cups-key = ▲ de más · ▼ de menos · × tapada · ? no se sabe con este vaso · – sin recoger
+cups-stand_behind = La fila de vasos está atrás de esta hoja.
 cups-since = Desde entonces: { $found }
 drive-title = El recorrido con cronómetro
 drive-describe = { $runs ->
@@ -193,7 +201,7 @@ drive-describe = { $runs ->
 drive-there = ida
 drive-back = vuelta
 drive-run = pasada { $number }
-drive-mean = juntas: { $time }, { $speed }
+drive-mean = juntas: { $time } por pasada
 rate-title = Lo que echa contra lo que se quiere
 rate-describe = Echa { $rate }{ $wanted ->
         [none] .
@@ -201,6 +209,7 @@ rate-describe = Echa { $rate }{ $wanted ->
     }
 rate-puts_out = echa { $rate }
 rate-wanted = se quieren { $rate }
+rate-within = dentro de { $percent } %
 rate-label_least = lo menos de la etiqueta { $rate }
 spacing-title = Las boquillas sobre la cinta
 spacing-describe = { $off ->
@@ -209,7 +218,7 @@ spacing-describe = { $off ->
        *[other] { $off } de { $all } huecos están mal.
     }
 spacing-move = mover { $distance }
-spacing-meant = deben ser { $spacing }
+spacing-heading = Las boquillas sobre la cinta: deben estar a { $spacing }
 
 ## The card for the cab.
 
@@ -217,8 +226,7 @@ cab-title = Para la cabina
 cab-cut = corte aquí: una para la cabina, otra para el taller
 cab-puts_out = echa
 cab-acres_a_tank = un tanque lleno alcanza para
-cab-product_a_tank = en un tanque lleno
-cab-of_product = { $measure } de { $name }
+cab-product_a_tank = en un tanque lleno: { $name }
 cab-nothing = Todavía no hay nada que repetir: anote marcha, motor, presión y dónde se leyó.
 cab-until = Vale hasta que cambien boquillas, velocidad, presión o producto; entonces recoja otra vez, y la próxima primavera. La etiqueta es la ley.
 
@@ -247,12 +255,13 @@ paper-course = tramo
 paper-there = ida
 paper-back = vuelta
 paper-dash = el tablero marca
-paper-catch = Recoja bajo cada boquilla
+paper-catch = Separación y vasos, boquilla por boquilla
 paper-catch_time = recogido por
 paper-cup_marks = el vaso marca cada
-paper-catch_how = Numere las boquillas desde la izquierda de quien maneja. Recoja todas tal como están, antes de limpiar nada. Anote lo que lee, hasta media marca; una raya donde no puso vaso.
+paper-catch_how = Numere las boquillas desde la izquierda de quien maneja. Tienda una cinta a lo largo del aguilón y anote dónde está cada una. Recoja todas tal como están, antes de limpiar nada. Anote lo que lee, hasta media marca; una raya donde no puso vaso.
 paper-tip_number = boquilla
 paper-tip_of_section = { $tip } (sección { $section })
+paper-on_tape = en la cinta
 paper-as_found = tal como estaba
 paper-again = otra vez
 paper-after = después
@@ -357,4 +366,7 @@ tags-side = { $all ->
         [0] contada desde la izquierda de quien maneja
        *[other] de { $all }, contada desde la izquierda de quien maneja
     }
+tags-out_of_place = Fuera de lugar
+tags-catch_again = Recoger otra vez
+tags-read = { $reading } { $unit } en { $time }
 tags-none = En este aguilón no hay nada que arreglar ni que recoger otra vez, así que no hay etiquetas.

@@ -1,0 +1,63 @@
+//! What stands on each sheet.
+
+mod answers;
+mod before;
+mod cab;
+mod cups;
+mod example;
+mod figures_of;
+mod head;
+mod measured;
+mod paper;
+mod repeat;
+mod said;
+mod steps;
+mod tags;
+mod told;
+mod visit_sheet;
+mod worked;
+
+pub use before::before;
+pub use cab::cab;
+pub use cups::cups;
+pub use measured::reading_text;
+pub use paper::{MOST_TIPS, PaperFor, paper};
+pub use tags::tags;
+pub use visit_sheet::visit;
+
+/// What made the sheet: named on its foot, so that a figure can be asked about years later.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Maker<'a> {
+    /// The program.
+    pub name: &'a str,
+    /// Its version.
+    pub version: &'a str,
+}
+
+impl Default for Maker<'static> {
+    fn default() -> Self {
+        Self { name: "Evenswath", version: env!("CARGO_PKG_VERSION") }
+    }
+}
+
+/// Which languages a sheet is in.
+#[derive(Debug)]
+pub struct Readers<'a> {
+    /// The one who reads it first.
+    pub first: &'a words::Words,
+    /// The one who reads it beside the first, where two do.
+    pub beside: Option<&'a words::Words>,
+}
+
+impl<'a> Readers<'a> {
+    /// One reader.
+    #[must_use]
+    pub const fn one(words: &'a words::Words) -> Self {
+        Self { first: words, beside: None }
+    }
+
+    /// Each reader in turn.
+    pub fn each(&self) -> impl Iterator<Item = &'a words::Words> {
+        core::iter::once(self.first).chain(self.beside)
+    }
+}
