@@ -1,6 +1,6 @@
 //! The boom as it is laid out: positions, sections, groups of tips meant to be alike, and the swath.
 
-use units::{Amount, Arg, Args, Coded, Kind, Length, Quantity};
+use units::{Amount, Arg, Args, Coded, Kind, Length, Quantity, UnitSystem};
 
 /// A place on the boom for a tip. It stays the same when tips are swapped or the numbering changes.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -151,7 +151,7 @@ pub enum BoomError {
     #[error("a boom needs at least one tip in every section")]
     EmptySection,
     /// No spacing.
-    #[error("a spacing of {} in cannot be; it must be more than nothing", .spacing.as_inches())]
+    #[error("a spacing of {} cannot be; it must be more than nothing", Amount::new(*.spacing, Kind::Width).text(UnitSystem::Us))]
     NoSpacing {
         /// The spacing as given.
         spacing: Length,
@@ -188,10 +188,12 @@ impl Coded for BoomError {
             Self::NoSpacing { spacing } => {
                 Args::new().with("spacing", Arg::Amount(Amount::new(*spacing, Kind::Width)))
             }
-            Self::TooMany { tips } => Args::new().with("tips", Arg::Text(tips.to_string())),
-            Self::NoSuchTip { number, tips } => {
-                Args::new().with("number", Arg::Count(*number)).with("tips", Arg::Text(tips.to_string()))
+            Self::TooMany { tips } => {
+                Args::new().with("tips", Arg::Count(u32::try_from(*tips).unwrap_or(u32::MAX)))
             }
+            Self::NoSuchTip { number, tips } => Args::new()
+                .with("number", Arg::Count(*number))
+                .with("tips", Arg::Count(u32::try_from(*tips).unwrap_or(u32::MAX))),
         }
     }
 }

@@ -1,6 +1,6 @@
 //! Carriers heavier than water: the same tip at the same pressure gives less of them.
 
-use units::{Amount, Arg, Args, Coded, Density, Kind, VolumePerArea};
+use units::{Amount, Arg, Args, Coded, Density, Kind, UnitSystem, VolumePerArea};
 
 /// The density of water that the trade's tables of factors are made with, 8.34 lb/gal.
 /// Source: Univ. of Nebraska-Lincoln CropWatch, Setting the Sprayer Flow Rate for Non-Water Solutions, 2016.
@@ -59,7 +59,7 @@ pub fn from_water(water: VolumePerArea, density: Density) -> Result<VolumePerAre
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum CarrierError {
     /// No liquid that is sprayed weighs this.
-    #[error("no carrier weighs {} lb/gal; 4.2 to 21 lb/gal (0.5 to 2.5 kg/L) would do", .density.as_pounds_per_gallon())]
+    #[error("no carrier weighs {}; 4.2 to 21 lb/gal (0.5 to 2.5 kg/L) would do", Amount::new(*.density, Kind::Density).text(UnitSystem::Us))]
     NoCarrier {
         /// The density as given.
         density: Density,

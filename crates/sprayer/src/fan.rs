@@ -1,6 +1,6 @@
 //! The geometry of a fan: how wide it lies on the target, and the height for an overlap.
 
-use units::{Amount, Angle, Arg, Args, Coded, Kind, Length, Quantity};
+use units::{Amount, Angle, Arg, Args, Coded, Kind, Length, Quantity, UnitSystem};
 
 /// Returns how wide a fan lies on the target: 2·height·tan(angle ÷ 2).
 ///
@@ -53,23 +53,27 @@ fn half_tangent(angle: Angle) -> Result<f64, FanError> {
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum FanError {
     /// No height or spacing.
-    #[error("a height or spacing of {} in cannot be; it must be more than nothing", .length.as_inches())]
+    #[error("a height or spacing of {} cannot be; it must be more than nothing", shown(*.length, Kind::Width))]
     NoLength {
         /// The length as given.
         length: Length,
     },
     /// An angle no fan has.
-    #[error("no fan is {} degrees wide; 10 to 170 would do", .angle.as_degrees())]
+    #[error("no fan is {} wide; 10 to 170 deg would do", shown(*.angle, Kind::Angle))]
     Angle {
         /// The angle as given.
         angle: Angle,
     },
     /// An overlap that cannot be.
-    #[error("an overlap of {percent} % cannot be; 0 to 300 % of the spacing would do")]
+    #[error("an overlap of {} % cannot be; 0 to 300 % of the spacing would do", units::sensible(*.percent))]
     Overlap {
         /// The overlap as given.
         percent: f64,
     },
+}
+
+fn shown(quantity: impl Quantity, kind: Kind) -> String {
+    Amount::new(quantity, kind).text(UnitSystem::Us)
 }
 
 impl Coded for FanError {

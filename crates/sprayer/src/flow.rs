@@ -1,6 +1,6 @@
 //! Flow of a tip against pressure: an orifice, so flow goes with the square root of pressure.
 
-use units::{Amount, Arg, Args, Coded, Flow, Kind, Pressure, Quantity};
+use units::{Amount, Arg, Args, Coded, Flow, Kind, Pressure, Quantity, UnitSystem};
 
 /// A flow at a pressure: what a maker's table or a new tip gives with water.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -67,13 +67,13 @@ impl RatedFlow {
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 pub enum FlowError {
     /// No flow. A rated flow stands in the tip's table.
-    #[error("a flow of {} gal/min cannot be; it must be more than nothing", .flow.as_gallons_per_minute())]
+    #[error("a flow of {} cannot be; it must be more than nothing", Amount::new(*.flow, Kind::Flow).text(UnitSystem::Us))]
     NoFlow {
         /// The flow as given.
         flow: Flow,
     },
     /// No pressure. Read it where the tips are, spraying.
-    #[error("a pressure of {} psi cannot be; it must be more than nothing", .pressure.as_psi())]
+    #[error("a pressure of {} cannot be; it must be more than nothing", Amount::new(*.pressure, Kind::Pressure).text(UnitSystem::Us))]
     NoPressure {
         /// The pressure as given.
         pressure: Pressure,

@@ -110,11 +110,15 @@ impl Coded for SizeError {
 
     fn args(&self) -> Args {
         let Self::Unknown { given } = self;
-        Args::new().with("given", Arg::Text(given.clone()))
+        Args::new().with("given", Arg::Text(given.clone())).with("known", Arg::Text(known_names()))
     }
 
     fn hint(&self) -> Option<String> {
-        let names: Vec<&str> = SIZES.iter().map(|row| row.name).collect();
-        Some(format!("sizes that would do: {}; or give the flow, as 0.30 gal/min @ 40 psi", names.join(", ")))
+        Some(format!("sizes that would do: {}; or give the flow, as 0.30 gal/min @ 40 psi", known_names()))
     }
+}
+
+/// The numbers as they stand on the tips.
+fn known_names() -> String {
+    SIZES.iter().map(|row| row.name).collect::<Vec<_>>().join(", ")
 }

@@ -1,6 +1,6 @@
 //! Readings that cannot be: more than the cup holds, or several times what such an outlet can give.
 
-use units::{Amount, Arg, Finding, Flow, Kind, Quantity, UnitSystem, Weight};
+use units::{Amount, Arg, Finding, Flow, Kind, Phrase, Quantity, Weight};
 
 use super::error::CatchError;
 use super::round::{Cup, Round};
@@ -39,11 +39,11 @@ impl Outlet {
         }
     }
 
-    const fn in_words(self) -> &'static str {
+    const fn in_words(self) -> Arg {
         match self {
-            Self::BoomTip => "any tip on a boom",
-            Self::Cluster => "any cluster or boomless tip",
-            Self::HandGun => "any hand gun",
+            Self::BoomTip => Arg::Word { code: "outlet_boom_tip", english: "any tip on a boom" },
+            Self::Cluster => Arg::Word { code: "outlet_cluster", english: "any cluster or boomless tip" },
+            Self::HandGun => Arg::Word { code: "outlet_hand_gun", english: "any hand gun" },
         }
     }
 }
@@ -102,7 +102,7 @@ impl Round {
                         )
                         .with("tip", Arg::Count(tip.number))
                         .with("reading", Arg::Text(reading.clone()))
-                        .with("why", Arg::Text(why)),
+                        .with("why", Arg::Phrases(vec![why])),
                     );
                 }
                 let step = catch.step(self.density);
@@ -131,21 +131,27 @@ fn why_absurd(
     outlet: Outlet,
     cup: &Cup,
     rated: Option<Flow>,
-) -> Option<String> {
+) -> Option<Phrase> {
     let half_step = cup.marks.as_ref().map_or(0.0, |marks| marks.step().si() / 2.0);
     if let Some(holds) = cup.holds.filter(|holds| volume.si() > holds.si() + half_step) {
-        let holds = Amount::new(holds, Kind::Cup).text(UnitSystem::Us);
-        return Some(format!("the cup holds {holds} and would have run over"));
+        return Some(
+            Phrase::new("absurd_runs_over", "the cup holds {holds} and would have run over")
+                .with("holds", Arg::Amount(Amount::new(holds, Kind::Cup))),
+        );
     }
-    let shown = |flow: Flow| Amount::new(flow, Kind::Flow).text(UnitSystem::Us);
+    let shown = |flow: Flow| Arg::Amount(Amount::new(flow, Kind::Flow));
     match rated {
-        Some(rated) if flow > rated * TIMES_RATED => {
-            let times = units::sensible(flow.ratio_to(rated));
-            Some(format!("that is {}, {times} times what a new tip gives ({})", shown(flow), shown(rated)))
-        }
-        None if flow > outlet.flow_ceiling() => {
-            Some(format!("that is {}, more than {} gives", shown(flow), outlet.in_words()))
-        }
+        Some(rated) if flow > rated * TIMES_RATED => Some(
+            Phrase::new("absurd_times_new", "that is {flow}, {times} times what a new tip gives ({new})")
+                .with("flow", shown(flow))
+                .with("times", Arg::Number(flow.ratio_to(rated)))
+                .with("new", shown(rated)),
+        ),
+        None if flow > outlet.flow_ceiling() => Some(
+            Phrase::new("absurd_more_than_any", "that is {flow}, more than {outlet} gives")
+                .with("flow", shown(flow))
+                .with("outlet", outlet.in_words()),
+        ),
         _ => None,
     }
 }

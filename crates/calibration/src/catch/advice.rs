@@ -39,6 +39,25 @@ pub enum Change {
     Catch,
 }
 
+impl Change {
+    /// Every one, the surest first.
+    pub const ALL: [Self; 6] =
+        [Self::Unplug, Self::Replace, Self::Clean, Self::Worn, Self::CatchAgain, Self::Catch];
+
+    /// The stable word in JSON, and its name among the sentences.
+    #[must_use]
+    pub const fn word(self) -> &'static str {
+        match self {
+            Self::Unplug => "unplug",
+            Self::Replace => "replace",
+            Self::Clean => "clean",
+            Self::Worn => "worn",
+            Self::CatchAgain => "catch_again",
+            Self::Catch => "catch",
+        }
+    }
+}
+
 /// What to do on the boom.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Advice {

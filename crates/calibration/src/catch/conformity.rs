@@ -2,7 +2,7 @@
 
 use units::Verdict;
 
-use super::error::CatchError;
+use super::error::{CatchError, ShareOf};
 use super::limit::Limit;
 use super::measured::DeviationRange;
 
@@ -18,11 +18,7 @@ impl Risk {
         if risk > 0.0 && risk < 0.5 {
             Ok(Self(risk))
         } else {
-            Err(CatchError::Share {
-                name: "a risk",
-                given: units::tidy_digits(risk).to_string(),
-                would_do: "more than 0 and less than 0.5, as 0.05",
-            })
+            Err(CatchError::Share { of: ShareOf::Risk, given: units::tidy_digits(risk).to_string() })
         }
     }
 

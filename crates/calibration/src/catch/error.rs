@@ -1,14 +1,44 @@
 //! Why a catch test cannot be worked out.
 
 use sprayer::FlowError;
-use units::{Amount, Arg, Args, Coded, Kind, Quantity, ReadingError, Time};
+use units::{Amount, Arg, Args, Coded, Kind, Phrase, ReadingError, Time, UnitSystem};
+
+/// What a share is of.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum ShareOf {
+    /// How far off a tip may be.
+    Limit,
+    /// The risk of being wrong that a verdict may carry.
+    Risk,
+}
+
+impl ShareOf {
+    /// Which sentence of the error is meant.
+    const fn case(self) -> &'static str {
+        match self {
+            Self::Limit => "limit",
+            Self::Risk => "risk",
+        }
+    }
+
+    const fn would_do(self) -> &'static str {
+        match self {
+            Self::Limit => "more than 0 % and at most 100 %, as 10 %",
+            Self::Risk => "more than 0 and less than 0.5, as 0.05",
+        }
+    }
+}
+
+fn time_text(time: Time) -> String {
+    Amount::new(time, Kind::Time).text(UnitSystem::Us)
+}
 
 /// What is wrong with the catches, and what would do.
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 #[non_exhaustive]
 pub enum CatchError {
     /// A catch over no time, or less.
-    #[error("a catch over {} s cannot be; the time must be more than nothing", .given.si())]
+    #[error("a catch over {} cannot be; the time must be more than nothing", time_text(*.given))]
     NoTime {
         /// The time as given.
         given: Time,
@@ -29,7 +59,7 @@ pub enum CatchError {
     #[error(transparent)]
     NewTip(#[from] FlowError),
     /// A reading that this tip or cup cannot have given. Read again, or say that it is to be kept.
-    #[error("tip {tip}: {reading} in {} s cannot be: {why}", .time.si())]
+    #[error("tip {tip}: {reading} in {} cannot be: {}", time_text(*.time), .why.text(UnitSystem::Us))]
     Absurd {
         /// The tip's number.
         tip: u32,
@@ -38,17 +68,15 @@ pub enum CatchError {
         /// Over what time.
         time: Time,
         /// What it would mean.
-        why: String,
+        why: Phrase,
     },
     /// A share that is none, such as a limit of nothing.
-    #[error("{name} of {given} cannot be; {would_do}")]
+    #[error("a {} of {given} cannot be", .of.case())]
     Share {
-        /// What it is.
-        name: &'static str,
+        /// What it is of.
+        of: ShareOf,
         /// The number as given.
         given: String,
-        /// What would do.
-        would_do: &'static str,
     },
 }
 
@@ -65,21 +93,30 @@ impl Coded for CatchError {
         }
     }
 
+    fn case(&self) -> Option<&'static str> {
+        match self {
+            Self::Reading(error) => error.case(),
+            Self::NewTip(error) => error.case(),
+            Self::Share { of, .. } => Some(of.case()),
+            _ => None,
+        }
+    }
+
     fn args(&self) -> Args {
         match self {
             Self::NoTime { given } => Args::new().with("given", Arg::Amount(Amount::new(*given, Kind::Time))),
             Self::NothingCaught => Args::new(),
-            Self::TooMany { tips } => Args::new().with("tips", Arg::Text(tips.to_string())),
+            Self::TooMany { tips } => {
+                Args::new().with("tips", Arg::Count(u32::try_from(*tips).unwrap_or(u32::MAX)))
+            }
             Self::Reading(error) => error.args(),
             Self::NewTip(error) => error.args(),
             Self::Absurd { tip, reading, time, why } => Args::new()
                 .with("tip", Arg::Count(*tip))
                 .with("reading", Arg::Text(reading.clone()))
                 .with("time", Arg::Amount(Amount::new(*time, Kind::Time)))
-                .with("why", Arg::Text(why.clone())),
-            Self::Share { name, given, .. } => Args::new()
-                .with("name", Arg::Text((*name).to_string()))
-                .with("given", Arg::Text(given.clone())),
+                .with("why", Arg::Phrases(vec![why.clone()])),
+            Self::Share { given, .. } => Args::new().with("given", Arg::Text(given.clone())),
         }
     }
 
@@ -93,7 +130,7 @@ impl Coded for CatchError {
             Self::Absurd { .. } => {
                 Some("look at the reading, its unit and the time; if it is right, say that doubtful readings are to be kept".to_string())
             }
-            Self::Share { would_do, .. } => Some((*would_do).to_string()),
+            Self::Share { of, .. } => Some(of.would_do().to_string()),
         }
     }
 }

@@ -2,7 +2,10 @@
 
 use units::{Boundary, Verdict};
 
-use super::error::CatchError;
+use super::error::{CatchError, ShareOf};
+
+/// Who sets a limit that the user gave.
+pub(crate) const OWN_LIMIT: &str = "the user's own limit";
 
 /// What a tip is held against.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -41,13 +44,10 @@ impl Limit {
     /// *Errors*: a share of nothing, of more than 1 or not a number.
     pub fn own(share: f64) -> Result<Self, CatchError> {
         if share > 0.0 && share <= 1.0 {
-            Ok(Self::new(share, share, Boundary::Inclusive, Against::Mean, "the user's own limit"))
+            Ok(Self::new(share, share, Boundary::Inclusive, Against::Mean, OWN_LIMIT))
         } else {
-            Err(CatchError::Share {
-                name: "a limit",
-                given: format!("{} %", units::tidy_digits(share * 100.0)),
-                would_do: "more than 0 % and at most 100 %, as 10 %",
-            })
+            let given = format!("{} %", units::tidy_digits(share * 100.0));
+            Err(CatchError::Share { of: ShareOf::Limit, given })
         }
     }
 

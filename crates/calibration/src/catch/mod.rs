@@ -26,7 +26,8 @@ pub use absurd::{CLUSTER_FLOW_CEILING, Doubtful, HAND_GUN_FLOW_CEILING, Outlet, 
 pub use advice::{Advice, Change, SET_SHARE, SetShare, advise};
 pub use agree::{Agreement, without_the_odd_one};
 pub use conformity::{Risk, probability_within};
-pub use error::CatchError;
+pub use error::{CatchError, ShareOf};
+pub(crate) use limit::OWN_LIMIT;
 pub use limit::{Against, Limit};
 pub use measured::{DeviationRange, Uncertainties, measured};
 pub use new_tip::{AgainstNew, NewTip, against_new};

@@ -2,7 +2,7 @@
 
 use units::{Arg, Args, Boundary, Coded, Flow};
 
-use super::limit::{Against, Limit};
+use super::limit::{Against, Limit, OWN_LIMIT};
 
 /// A named limit.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -14,6 +14,7 @@ pub struct LimitProfile {
     rule: Rule,
     against: Against,
     source: &'static str,
+    source_code: &'static str,
 }
 
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -86,6 +87,15 @@ impl LimitProfile {
     }
 }
 
+/// Who sets a limit, as a figure of a working: our words about a source are ours to say in another language.
+pub(super) fn who_sets(source: &'static str) -> Arg {
+    let known = PROFILES.iter().find(|profile| profile.source == source).map(|profile| profile.source_code);
+    match known.or((source == OWN_LIMIT).then_some("source_own_limit")) {
+        Some(code) => Arg::Word { code, english: source },
+        None => Arg::Text(source.to_string()),
+    }
+}
+
 /// Every profile there is.
 #[must_use]
 pub const fn profiles() -> &'static [LimitProfile] {
@@ -100,6 +110,7 @@ const PROFILES: &[LimitProfile] = &[
         rule: Rule::Even(0.10, Boundary::Inclusive),
         against: Against::Mean,
         source: "Ohio State Univ. Extension: output errors of more than 10 % count",
+        source_code: "source_mean_10",
     },
     LimitProfile {
         name: "mean-5",
@@ -107,6 +118,7 @@ const PROFILES: &[LimitProfile] = &[
         rule: Rule::Even(0.05, Boundary::Inclusive),
         against: Against::Mean,
         source: "Alberta Agriculture, Agdex 606-1, p. 11: within 5 % of the boom's average",
+        source_code: "source_mean_5",
     },
     LimitProfile {
         name: "new-10",
@@ -114,6 +126,7 @@ const PROFILES: &[LimitProfile] = &[
         rule: Rule::Over(0.10, Boundary::Strict),
         against: Against::New,
         source: "Univ. of Wyoming Extension, 2021: 10 percent or more over a new tip",
+        source_code: "source_new_10",
     },
     LimitProfile {
         name: "new-over-10",
@@ -121,6 +134,7 @@ const PROFILES: &[LimitProfile] = &[
         rule: Rule::Over(0.10, Boundary::Inclusive),
         against: Against::New,
         source: "USGA, 2016: differs by more than 10 % from a new tip",
+        source_code: "source_new_over_10",
     },
     LimitProfile {
         name: "inspection-10-15",
@@ -128,6 +142,7 @@ const PROFILES: &[LimitProfile] = &[
         rule: Rule::BySize { small: 0.10, large: 0.15, small_below: Flow::litres_per_minute(1.0) },
         against: Against::New,
         source: "uses limits from the French order of 18 Dec 2008 (NOR AGRP0828914A), annex IV B, 9.2.2",
+        source_code: "source_inspection_10_15",
     },
 ];
 
@@ -149,11 +164,15 @@ impl Coded for ProfileError {
 
     fn args(&self) -> Args {
         let Self::Unknown { given } = self;
-        Args::new().with("given", Arg::Text(given.clone()))
+        Args::new().with("given", Arg::Text(given.clone())).with("known", Arg::Text(known_names()))
     }
 
     fn hint(&self) -> Option<String> {
-        let names: Vec<&str> = PROFILES.iter().map(|profile| profile.name).collect();
-        Some(format!("give a percentage as 10 %, or one of {}", names.join(", ")))
+        Some(format!("give a percentage as 10 %, or one of {}", known_names()))
     }
+}
+
+/// The names as they are written, which are the same in every language.
+fn known_names() -> String {
+    PROFILES.iter().map(|profile| profile.name).collect::<Vec<_>>().join(", ")
 }

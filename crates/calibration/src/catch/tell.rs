@@ -1,6 +1,6 @@
 //! What a catch test tells, in a neighbour's words: tip by tip where they differ, together where they do not.
 
-use units::{Amount, Arg, Finding, Flow, Kind, Verdict, Weight};
+use units::{Amount, Arg, Finding, Flow, Kind, Time, Unit, Verdict, Weight};
 
 use super::advice::{Advice, Change};
 use super::agree::{Agreement, without_the_odd_one};
@@ -85,14 +85,20 @@ fn off(tip: &TipSummary, limit: &Limit, (code, says, does): Words) -> Finding {
 }
 
 fn unplug(tips: &[u32]) -> Option<Finding> {
-    let says = match tips {
+    let (says, does) = match tips {
         [] => return None,
-        [_] => "Tip {tips} is plugged. It is left out of the mean.",
-        _ => "Tips {tips} are plugged. They are left out of the mean.",
+        [_] => (
+            "Tip {tips} is plugged. It is left out of the mean.",
+            "Pressure off. Clean the tip and its strainer with a soft brush or air, never the mouth, and catch it again.",
+        ),
+        _ => (
+            "Tips {tips} are plugged. They are left out of the mean.",
+            "Pressure off. Clean each of them and its strainer with a soft brush or air, never the mouth, and catch \
+             them again.",
+        ),
     };
-    let finding = Finding::new(Weight::Act, "tips_plugged", says)
-        .with("tips", Arg::Tips(tips.to_vec()))
-        .to_do("Pressure off. Clean the tip and its strainer with a soft brush or air, never the mouth, and catch it again.");
+    let finding =
+        Finding::new(Weight::Act, "tips_plugged", says).with("tips", Arg::Tips(tips.to_vec())).to_do(does);
     Some(finding)
 }
 
@@ -125,7 +131,7 @@ fn catch_again(
         .judged(Verdict::CannotTell, limit.source());
     let named = |tip: &u32| next.iter().any(|next| next.tips.contains(tip));
     Some(match next.iter().find(|next| covers(next, tips)) {
-        Some(next) => with_cup(finding, next, round).to_do(match (next.tips.as_slice(), next.finer) {
+        Some(next) => with_cup(finding, next, round).case(longer_or_finer(next)).to_do(match (next.tips.as_slice(), next.finer) {
             ([_], true) => "Catch it again for {time} and read it to {step}, on the finer side of the cup; about {spent}.",
             ([_], false) => "Catch it again for {time}; about {spent}.",
             (_, true) => {
@@ -135,13 +141,18 @@ fn catch_again(
             (_, false) => "Catch tips {again} again for {time}; about {spent}.",
         }),
         None if next.is_empty() => {
-            finding.to_do("One more such cup costs more time than it settles. If in doubt, change the tip.")
+            finding.case("enough").to_do("One more such cup costs more time than it settles. If in doubt, change the tip.")
         }
         None if !tips.iter().all(named) => {
-            finding.to_do("For those not named below, one more cup costs more time than it settles.")
+            finding.case("some_enough").to_do("For those not named below, one more cup costs more time than it settles.")
         }
-        None => finding,
+        None => finding.case("named_below"),
     })
+}
+
+/// The case of a sentence about a next cup: only longer, or read on the finer side besides.
+const fn longer_or_finer(next: &NextCatch) -> &'static str {
+    if next.finer { "finer" } else { "longer" }
 }
 
 /// The cup that settles most for its minutes.
@@ -152,14 +163,16 @@ fn catch_next(next: &NextCatch, round: &Round) -> Finding {
         (_, true) => "Catch tips {again} for {time} and read them to {step}, on the finer side of the cup.",
         (_, false) => "Catch tips {again} for {time}.",
     };
-    with_cup(Finding::new(Weight::Settle, "tips_catch_next", says), next, round).to_do("About {spent}.")
+    with_cup(Finding::new(Weight::Settle, "tips_catch_next", says), next, round)
+        .case(longer_or_finer(next))
+        .to_do("About {spent}.")
 }
 
 fn with_cup(finding: Finding, next: &NextCatch, round: &Round) -> Finding {
     let step = Amount::new(next.step, Kind::Cup);
     let step = match (&round.unit, next.finer) {
         // The finer side is marked in millilitres.
-        (_, true) => units::Unit::named("mL").map_or(step.clone(), |unit| step.shown_in(&unit)),
+        (_, true) => Unit::named("mL").map_or(step.clone(), |unit| step.shown_in(&unit)),
         (Some(unit), false) if unit.dimension() == units::Dimension::Volume => step.shown_in(unit),
         _ => step,
     };
@@ -168,16 +181,16 @@ fn with_cup(finding: Finding, next: &NextCatch, round: &Round) -> Finding {
         .with("time", Arg::Amount(Amount::new(next.time, Kind::Time)))
         .with("step", Arg::Amount(step))
         .with("minutes", Arg::Text(format!("{:.1}", next.minutes)))
-        .with("spent", Arg::Text(spent(next.minutes)))
+        .with("spent", Arg::Amount(spent(next.minutes)))
         .with("open", Arg::Count(next.open))
 }
 
 /// "50 s" or "2.4 min": short times in tens of seconds, as nobody counts in tenths of a minute.
-fn spent(minutes: f64) -> String {
-    if minutes < 1.5 {
-        format!("{:.0} s", (minutes * 6.0).ceil() * 10.0)
-    } else {
-        format!("{minutes:.1} min")
+fn spent(minutes: f64) -> Amount {
+    let in_minutes = Unit::named("min").filter(|_| minutes >= 1.5);
+    match in_minutes {
+        None => Amount::new(Time::seconds((minutes * 6.0).ceil() * 10.0), Kind::Time),
+        Some(unit) => Amount::new(Time::minutes((minutes * 10.0).round() / 10.0), Kind::Time).shown_in(&unit),
     }
 }
 
@@ -246,22 +259,27 @@ fn in_order(summary: &RoundSummary, limit: &Limit) -> Option<Finding> {
     // A range may reach a little past a limit that its tip is within all the same; then the far end is not told.
     let allowed = limit.above().min(limit.below());
     let shown = (1000.0 * most).ceil() / 10.0;
-    let says = match (count, all) {
+    let past = shown > 100.0 * allowed;
+    let (case, says) = match (count, all) {
         (0, _) => return None,
-        (_, true) if shown > 100.0 * allowed => "All {count} tips are most likely within the limit.",
-        (_, false) if shown > 100.0 * allowed && count > 1 => {
-            "{count} tips are most likely within the limit."
+        (2, true) if past => ("all_likely", "Both tips are most likely within the limit."),
+        (_, true) if past => ("all_likely", "All {count} tips are most likely within the limit."),
+        (2, true) => {
+            ("all", "Both tips are within the limit: neither is likely to be more than {most} off the mean.")
         }
-        (2, true) => "Both tips are within the limit: neither is likely to be more than {most} off the mean.",
-        (_, true) => {
-            "All {count} tips are within the limit: none is likely to be more than {most} off the mean."
-        }
-        (1, _) => "One tip is within the limit.",
-        (_, false) => {
-            "{count} tips are within the limit: none of them is likely to be more than {most} off the mean."
-        }
+        (_, true) => (
+            "all",
+            "All {count} tips are within the limit: none is likely to be more than {most} off the mean.",
+        ),
+        (1, _) => ("one", "One tip is within the limit."),
+        (_, false) if past => ("some_likely", "{count} tips are most likely within the limit."),
+        (_, false) => (
+            "some",
+            "{count} tips are within the limit: none of them is likely to be more than {most} off the mean.",
+        ),
     };
     let finding = Finding::new(Weight::Note, "tips_within", says)
+        .case(case)
         .with("count", Arg::Count(count))
         .with(
             "most",

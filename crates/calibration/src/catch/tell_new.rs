@@ -43,6 +43,7 @@ pub(super) fn whole_set(advice: &Advice, summary: &RoundSummary, new: &[AgainstN
         (false, _) => "{off} of {of} tips are off; tips {good} are in order.",
     };
     let finding = Finding::new(Weight::Act, "tips_replace_set", says)
+        .case(if worn { "worn" } else { "off" })
         .with("off", Arg::Count(off))
         .with("of", Arg::Count(of))
         .with("good", Arg::Tips(good))
@@ -73,18 +74,21 @@ pub(super) fn under(summary: &RoundSummary, new: &[AgainstNew]) -> Option<Findin
     if mean < -UNDER_NEW {
         // Cup scale, watch and gauge are the same for every tip, so the widest range stands for the mean's.
         let clear = new.iter().all(|tip| tip.measured.high < -UNDER_NEW / 2.0);
-        let says = match new {
-            [_] => {
+        let (case, says) = match new {
+            [_] => (
+                "tip",
                 "The tip puts out {under} less than new. No tip wears small: the tip's size, the pressure at it or the \
-                 gauge does not agree with the rated flow."
-            }
-            _ => {
+                 gauge does not agree with the rated flow.",
+            ),
+            _ => (
+                "boom",
                 "The whole boom puts out {under} less than new tips would. No tip wears small: the tips' size, the \
-                 pressure at them or the gauge does not agree with the rated flow."
-            }
+                 pressure at them or the gauge does not agree with the rated flow.",
+            ),
         };
         let finding =
             Finding::new(if clear { Weight::Act } else { Weight::Doubt }, "boom_under_new", says)
+                .case(case)
                 .with("under", Arg::Off { percent: 100.0 * mean, limit: Some(100.0 * UNDER_NEW) })
                 .to_do(
                     "Look at the size printed on the tips, read the pressure at a tip, and try another gauge; clean the \

@@ -5,6 +5,7 @@ use units::{Amount, Arg, Kind, Working};
 use super::conformity::Risk;
 use super::limit::Limit;
 use super::measured::Uncertainties;
+use super::profile::who_sets;
 use super::round::Round;
 use super::summary::{RoundSummary, TipState};
 
@@ -46,7 +47,7 @@ pub fn working(
         "JCGM 100:2008 (GUM) 4.3.7, 5.1.2, F.2.2.1; marks, hand and handling each as a share of the catch",
     )
     .figure("tip", Arg::Count(furthest.number))
-    .figure("catch", furthest.flow.map_or(Arg::Text("none".to_string()), cup))
+    .figure("catch", furthest.flow.map_or(Arg::Word { code: "no_catch", english: "none" }, cup))
     .figure("hand on the watch", Arg::Amount(Amount::new(doubts.timer, Kind::Time)))
     .figure("handling", Arg::Percent(100.0 * doubts.handling))
     .figure("lowest", Arg::Deviation(100.0 * range.low))
@@ -58,8 +59,8 @@ pub fn working(
         "JCGM 106:2012; the chance takes each reading as an interval and counts how alike the other tips are",
     )
     .figure("limit", Arg::Percent(100.0 * limit.above().min(limit.below())))
-    .figure("who sets it", Arg::Text(limit.source().to_string()))
+    .figure("who sets it", who_sets(limit.source()))
     .figure("risk", Arg::Percent(100.0 * risk.share()))
-    .result(furthest.verdict.map_or(Arg::Text("open".to_string()), Arg::Verdict));
+    .result(furthest.verdict.map_or(Arg::Word { code: "verdict_open", english: "open" }, Arg::Verdict));
     Some(steps.step(deviation).step(verdict))
 }

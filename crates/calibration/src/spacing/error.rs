@@ -13,7 +13,7 @@ pub enum SpacingError {
         given: Length,
     },
     /// Fewer than two tips, so that there is no gap.
-    #[error("{tips} tip has no gap; at least 2 tips are needed")]
+    #[error("{} no gap; at least 2 tips are needed", if *.tips == 1 { "one tip has".to_string() } else { format!("{tips} tips have") })]
     TooFew {
         /// How many tips the readings stand for.
         tips: usize,
@@ -49,7 +49,7 @@ pub enum SpacingError {
         given: Length,
     },
     /// A limit that is none.
-    #[error("the limit must be more than 0 % and less than 50 % of the spacing, got {given_percent} %")]
+    #[error("the limit must be more than 0 % and less than 50 % of the spacing, got {} %", units::sensible(*.given_percent))]
     Limit {
         /// The limit as given, in percent.
         given_percent: f64,
@@ -87,7 +87,7 @@ impl Coded for SpacingError {
         match self {
             Self::Intended { given } | Self::Step { given } => Args::new().with("given", length(given)),
             Self::TooFew { tips } | Self::TooMany { tips } => {
-                Args::new().with("tips", Arg::Text(tips.to_string()))
+                Args::new().with("tips", Arg::Count(u32::try_from(*tips).unwrap_or(u32::MAX)))
             }
             Self::Gap { number, given } => {
                 Args::new().with("number", Arg::Count(*number)).with("given", length(given))

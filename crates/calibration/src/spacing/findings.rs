@@ -71,8 +71,12 @@ fn outside(spacing: &Spacing) -> Option<Finding> {
         [one] => {
             let finding = finding.with("distance", width(one.distance));
             match one.direction {
-                Side::Left => finding.to_do("Move tip {tips} to the left by {distance}, as you sit."),
-                Side::Right => finding.to_do("Move tip {tips} to the right by {distance}, as you sit."),
+                Side::Left => {
+                    finding.case("left").to_do("Move tip {tips} to the left by {distance}, as you sit.")
+                }
+                Side::Right => {
+                    finding.case("right").to_do("Move tip {tips} to the right by {distance}, as you sit.")
+                }
             }
         }
         _ => finding,
@@ -179,13 +183,16 @@ fn even(spacing: &Spacing) -> Option<Finding> {
     let worst = worst(&spacing.gaps)?;
     let alike = spacing.gaps.iter().all(|gap| (gap.size - worst.size).abs() <= SLACK);
     let as_meant = worst.error.value.abs() <= SLACK;
-    let english = match (alike, as_meant) {
-        (true, true) => "Every gap is {size}.",
-        (true, false) => "Every gap is {size}, within {limit} of {intended}.",
-        (false, _) => "Every gap is within {limit} of {intended}; the worst, gap {worst}, is {size}.",
+    let (case, english) = match (alike, as_meant) {
+        (true, true) => ("as_meant", "Every gap is {size}."),
+        (true, false) => ("alike", "Every gap is {size}, within {limit} of {intended}."),
+        (false, _) => {
+            ("within", "Every gap is within {limit} of {intended}; the worst, gap {worst}, is {size}.")
+        }
     };
     (spacing.verdict == Verdict::Within).then(|| {
         Finding::new(Weight::Note, "spacing_even", english)
+            .case(case)
             .with("limit", Arg::Percent(spacing.limit.share() * 100.0))
             .with("intended", width(spacing.intended))
             .with("worst", Arg::Count(worst.number))

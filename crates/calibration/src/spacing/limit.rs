@@ -1,6 +1,7 @@
 //! How far off a gap may be, with who says so.
 
 use super::error::SpacingError;
+use crate::catch::OWN_LIMIT;
 use units::{Boundary, Verdict};
 
 /// How far a gap may be off the intended spacing, either way.
@@ -28,7 +29,7 @@ impl GapLimit {
     /// *Errors*: a share of nothing, of half or more, or not a number.
     pub fn own(share: f64) -> Result<Self, SpacingError> {
         if share > 0.0 && share < MOST {
-            Ok(Self { share, boundary: Boundary::Inclusive, source: "the user's own limit" })
+            Ok(Self { share, boundary: Boundary::Inclusive, source: OWN_LIMIT })
         } else {
             Err(SpacingError::Limit { given_percent: share * 100.0 })
         }
