@@ -59,6 +59,13 @@ fn mistakes_are_pointed_at_with_what_would_do() {
         &["a pressure", "a length"],
     );
     check("[visit]\ndate = \"14/4/2027\"", (2, 8), "visit.date", &["2027-04-14"]);
+    // Rows are asked for where rows are missing, not tips.
+    check(
+        "[sprayer]\nkind = \"directed\"\ntips = 3\ntips_per_row = 3",
+        (1, 1),
+        "sprayer.row_spacing",
+        &["missing", "row_spacing = \"30 in\""],
+    );
     check("[look]\nno_leaks = \"maybe\"", (2, 12), "look.no_leaks", &["maybe", "yes, no"]);
     check("[target]\nrate = \"1,500 gal/ac\"", (2, 8), "target.rate", &["1500", "1.500"]);
     check("visit = 3", (1, 9), "visit", &["[visit]"]);
@@ -84,6 +91,8 @@ fn every_mistake_is_told_at_once_in_the_order_they_stand() {
 #[test]
 fn files_of_the_wrong_kind_are_told_apart() {
     assert_eq!(errors("this is = = no toml")[0].code(), "file_not_toml");
+    let twice = &errors("[visit]\nfarm = \"A\"\n[visit]\nfarm = \"B\"")[0];
+    assert_eq!((twice.code(), twice.case(), twice.place), ("file_not_toml", Some("twice"), Some((3, 2))));
     let not_text = read(b"[visit]\nfarm = \"\xff\xfe\"").expect_err("not UTF-8");
     assert_eq!((not_text.list()[0].code(), not_text.list()[0].place), ("file_not_text", Some((2, 9))));
     let large = read(&vec![b'#'; 1_000_001]).expect_err("too large");

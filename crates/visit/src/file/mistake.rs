@@ -1,6 +1,6 @@
 //! A mistake in the file before it has its field and place: English with places for its arguments, and what would do.
 
-use units::{Arg, Args, Coded, Dimension, Phrase, UnitSystem};
+use units::{Arg, Args, Coded, Phrase, UnitSystem};
 
 use super::error::FileError;
 
@@ -135,24 +135,3 @@ pub(super) const EFFECTIVE_SWATH: Wanted = (
 pub(super) const TARGET_RATE: Wanted = ("wanted_target_rate", "the intended rate, as rate = \"15 gal/ac\"");
 pub(super) const PRODUCT_NAME: Wanted = ("wanted_product_name", "what it is called, as name = \"Product A\"");
 pub(super) const PRODUCT_RATE: Wanted = ("wanted_product_rate", "its rate, as rate = \"2 pt/ac\"");
-
-/// The name of a kind of quantity.
-pub(super) const fn dimension(dimension: Dimension) -> Arg {
-    let code = match dimension {
-        Dimension::Length => "dimension_length",
-        Dimension::Area => "dimension_area",
-        Dimension::Volume => "dimension_volume",
-        Dimension::Mass => "dimension_mass",
-        Dimension::Time => "dimension_time",
-        Dimension::Speed => "dimension_speed",
-        Dimension::Flow => "dimension_flow",
-        Dimension::Pressure => "dimension_pressure",
-        Dimension::Density => "dimension_density",
-        Dimension::VolumePerArea => "dimension_volume_per_area",
-        Dimension::MassPerArea => "dimension_mass_per_area",
-        Dimension::WorkRate => "dimension_work_rate",
-        Dimension::Angle => "dimension_angle",
-        Dimension::Ratio => "dimension_ratio",
-    };
-    Arg::Word { code, english: dimension.name() }
-}

@@ -9,7 +9,7 @@ use units::{Arg, AsWritten, Coded, Quantity};
 
 use super::error::FileError;
 use super::fields::{SECTIONS, Section};
-use super::mistake::{Mistake, Wanted, dimension, told_by};
+use super::mistake::{Mistake, Wanted, told_by};
 
 /// The mistakes found so far, each with the place in the text where it begins.
 pub(super) type Errors = RefCell<Vec<(usize, FileError)>>;
@@ -179,7 +179,7 @@ impl<'a> Part<'a> {
         let mistake = Mistake::new("file_not_positive", "\"{given}\" must be more than nothing")
             .would_do("{kind} above nothing is needed")
             .text("given", quantity.text())
-            .with("kind", dimension(Q::DIMENSION));
+            .with("kind", Q::DIMENSION.word());
         self.push_value(name, value, mistake);
         None
     }
