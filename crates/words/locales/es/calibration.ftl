@@ -3,8 +3,8 @@
 ## Courses: what to do with the cup
 
 course_one_tip = Recorra { $length }. Recoja una boquilla el mismo tiempo: sus onzas líquidas son los galones por acre.
-course_whole_boom = Recorra { $length }. Recoja cada boquilla el mismo tiempo: la suma de todas las onzas líquidas son los galones por acre.
-course_boomless = Recorra { $length }. Recoja todo lo que echan las boquillas sin aguilón el mismo tiempo: la décima parte de las onzas líquidas son los galones por acre.
+course_whole_boom = Recorra { $length }. Recoja cada boquilla el mismo tiempo: la suma de todas las onzas líquidas da los galones por acre.
+course_boomless = Recorra { $length }. Recoja todo lo que echan las boquillas sin aguilón el mismo tiempo: la décima parte de las onzas líquidas da los galones por acre.
 course_pints = Recorra { $length }. Recoja el mismo tiempo todo lo que va en este ancho: sus pintas son los galones por acre.
 course_metric = Recorra { $length }. Recoja el mismo tiempo: los mililitros por { $factor } son los litros por hectárea.
 
@@ -117,7 +117,7 @@ word-input_course = el tramo
 word-input_catch_time = el tiempo de la captura
 word-input_used = el volumen gastado
 word-input_distance = la distancia recorrida
-word-input_area = el área
+word-input_area = la superficie
 word-input_tank = el contenido del tanque
 word-input_left = lo que quedó en el tanque
 word-input_wetted = el ancho mojado
@@ -163,8 +163,8 @@ word-doubt_flow_as_given = el flujo que se dio
 word-doubt_speed_as_given = la velocidad que se dio
 word-doubt_refill = lo que se rellenó
 word-doubt_tank = las marcas del tanque
-word-doubt_field_area = el área del campo
-word-doubt_plot_area = el área de la parcela
+word-doubt_field_area = la superficie del campo
+word-doubt_plot_area = la superficie de la parcela
 word-doubt_gauge_marks = las marcas del manómetro
 word-doubt_tips_not_caught = las boquillas que no se recogieron
 word-doubt_given = la duda que se dio
@@ -200,7 +200,7 @@ working-speed_over_course = La velocidad en el tramo
 working-flow_speed_width = La dosis por flujo, velocidad y ancho
 working-catch_over_course = La dosis por una captura sobre un tramo
 working-distance_refill = La dosis por lo que se rellenó
-working-known_area = La dosis por lo gastado en un área
+working-known_area = La dosis por lo gastado en una superficie
 working-whole_tank = La dosis por un tanque entero
 working-boomless = La dosis de las boquillas sin aguilón
 working-band = La dosis de las bandas
@@ -211,19 +211,19 @@ working-hand_timed = La dosis por el tiempo que toma una parcela, a mano
 working-effective_swath = El ancho de trabajo efectivo
 working-doubt = Qué tan lejos puede estar
 
-formula-length_area_width = largo = área ÷ ancho
+formula-length_area_width = largo = superficie ÷ ancho
 formula-speed_course_mean_time_of_the_runs = velocidad = tramo ÷ tiempo promedio de las pasadas
 formula-rate_flow_speed_width = dosis = flujo ÷ (velocidad × ancho)
 formula-rate_catch_course_width = dosis = captura ÷ (tramo × ancho)
 formula-rate_used_distance_width = dosis = gastado ÷ (distancia × ancho)
-formula-rate_used_area = dosis = gastado ÷ área
+formula-rate_used_area = dosis = gastado ÷ superficie
 formula-rate_used_plot = dosis = gastado ÷ parcela
 formula-rate_catch_plot = dosis = captura ÷ parcela
-formula-rate_tank_left_area = dosis = (tanque − lo que quedó) ÷ área
+formula-rate_tank_left_area = dosis = (tanque − lo que quedó) ÷ superficie
 formula-effective_swath_wetted_width_1_part_of_it_that_the_next_pass = ancho efectivo = ancho mojado × (1 − parte que moja otra vez la pasada siguiente)
 formula-how_far_off_95_1_96_sum_of_the_squares_of_what_each_doubt_ad = qué tan lejos, 95 % = 1.96 × √(suma de los cuadrados de lo que agrega cada duda)
 
-figure-area = área
+figure-area = superficie
 figure-width = ancho
 figure-course = tramo
 figure-runs = pasadas
@@ -267,7 +267,7 @@ figure-tips_not_caught = { word-doubt_tips_not_caught }
 figure-the_doubt_given = { word-doubt_given }
 
 source-the_definition_of_the_rate = la definición de la dosis
-source-the_definition_of_the_rate_the_area_is_our_choice = la definición de la dosis; el área la elegimos nosotros
+source-the_definition_of_the_rate_the_area_is_our_choice = la definición de la dosis; la superficie la elegimos nosotros
 source-the_definition_of_the_rate_univ_of_missouri_extension_g1272 = la definición de la dosis; Univ. of Missouri Extension, G1272
 source-the_definition_of_speed_ground_covered_and_time_spent_add_up = la definición de la velocidad; el terreno recorrido y el tiempo se suman de pasada en pasada
 source-by_geometry = por geometría
