@@ -10,5 +10,7 @@ pub mod layout;
 pub mod make;
 pub mod sheet;
 pub mod style;
+mod texts;
 
 pub use sheet::Sheet;
+pub use texts::texts;

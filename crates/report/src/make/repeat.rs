@@ -3,7 +3,7 @@
 use units::{Amount, Kind};
 use visit::Visit;
 use visit::findings::Outcome;
-use visit::record::{NamedTip, Setting, place_word};
+use visit::record::{NamedTip, Setting, Switch, place_word, setting_said};
 use words::Words;
 
 use super::said::{joined, shown};
@@ -22,10 +22,10 @@ pub fn pairs(words: &Words, visit: &Visit, outcome: &Outcome) -> Vec<(String, St
     add("sheet-pressure", pressure(words, setting));
     add("sheet-speed", speed(words, outcome));
     add("sheet-tips", tips(words, visit));
-    add("sheet-agitation", setting.agitation.as_deref().map(|text| as_set(words, text)));
-    add("sheet-sections_on", setting.sections_on.as_deref().map(|text| as_set(words, text)));
-    add("sheet-controller", setting.controller.as_deref().map(|text| as_set(words, text)));
-    add("sheet-tank", setting.water_in_tank.as_deref().map(|text| as_set(words, text)));
+    add("sheet-agitation", as_set(words, Switch::Agitation, setting.agitation.as_deref()));
+    add("sheet-sections_on", as_set(words, Switch::SectionsOn, setting.sections_on.as_deref()));
+    add("sheet-controller", as_set(words, Switch::Controller, setting.controller.as_deref()));
+    add("sheet-tank", as_set(words, Switch::WaterInTank, setting.water_in_tank.as_deref()));
     add("sheet-catch_again", Some(words.label("sheet-catch_again_when")));
     pairs
 }
@@ -93,7 +93,6 @@ pub fn tips(words: &Words, visit: &Visit) -> Option<String> {
 }
 
 /// What was typed of a setting: the few usual answers in the reader's words, all else as it was typed.
-fn as_set(words: &Words, text: &str) -> String {
-    let key = format!("setting-{}", text.trim().to_lowercase().replace(' ', "_"));
-    if words.has(&key) { words.label(&key) } else { text.to_string() }
+fn as_set(words: &Words, of: Switch, text: Option<&str>) -> Option<String> {
+    Some(words.arg(&setting_said(of, text?)))
 }

@@ -67,8 +67,14 @@ fn together(words: &Words, all: &[&Action]) -> Step {
         }
     }
     tips.sort_unstable();
-    let off = |percent: f64| Arg::Off { percent, limit };
-    let args = Args::new().with("tips", Arg::Tips(tips)).with("least", off(least)).with("most", off(most));
+    let off = |percent: f64| words.arg(&Arg::Off { percent, limit });
+    let (least, most) = (off(least), off(most));
+    let how_far = if least == most {
+        most
+    } else {
+        words.say("range", &[("low", least.into()), ("high", most.into())])
+    };
+    let args = Args::new().with("tips", Arg::Tips(tips)).with("off", Arg::Text(how_far));
     let high = all.first().is_some_and(|action| action.finding.code() == "tip_high");
     let (lead, rest) = if high {
         ("sheet-tips_high", "sheet-tips_high_do")

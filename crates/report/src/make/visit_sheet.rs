@@ -29,15 +29,21 @@ pub fn visit(readers: &Readers<'_>, visit: &Visit, outcome: &Outcome, maker: Mak
     }
     let mut pages = vec![first];
     pages.extend(readers.each().filter_map(|words| behind(words, visit, outcome, shown)));
+    let pages_behind = pages.len() > 1;
     let title =
-        super::said::joined(&[Some(&words.label("sheet-visit_title")), Some(&head::name(visit))], ": ");
+        super::said::joined(&[Some(&words.label(title_key(outcome))), Some(&head::name(visit))], ": ");
     fitted(Sheet {
         title,
         language: words.reader().language,
         paper,
         pages,
-        foot: head::foot_of_visit(words, maker),
+        foot: if pages_behind { head::foot_of_visit(words, maker) } else { head::foot(words, maker) },
     })
+}
+
+/// The title says what there is to say: without a rate it is what was found.
+fn title_key(outcome: &Outcome) -> &'static str {
+    if outcome.rate.is_some() { "sheet-visit_title" } else { "sheet-found_title" }
 }
 
 /// What of a visit stands on its first page.
@@ -69,7 +75,7 @@ fn what_fits(all: usize, fits: impl Fn(Shown) -> bool) -> Shown {
 
 /// The first page in one language.
 fn front(words: &Words, visit: &Visit, outcome: &Outcome, shown: Shown) -> Column {
-    let mut blocks = vec![head::title(words, visit, words.label("sheet-visit_title"))];
+    let mut blocks = vec![head::title(words, visit, words.label(title_key(outcome)))];
     blocks.extend(answers::stops(words, outcome));
     blocks.push(answers::answers(words, visit, outcome));
     blocks.extend(cups::on_the_front(words, visit, outcome));

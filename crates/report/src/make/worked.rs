@@ -3,6 +3,7 @@
 use units::{Amount, Arg, Kind, Working};
 use visit::Visit;
 use visit::findings::{Outcome, RoundOutcome};
+use visit::record::round_said;
 use words::Words;
 
 use super::measured::{reading_text, state};
@@ -27,15 +28,12 @@ pub fn round_heading(words: &Words, round: &RoundOutcome) -> String {
     let time = shown(words, round.round.time, Kind::Time);
     words.say(
         "sheet-cups_of",
-        &[("round", round_word(words, round).into()), ("time", time.into()), ("unit", unit.into())],
+        &[
+            ("round", words.arg(&round_said(&round.round.kind)).into()),
+            ("time", time.into()),
+            ("unit", unit.into()),
+        ],
     )
-}
-
-/// What was done before a round, in the reader's words where it is one of ours.
-pub fn round_word(words: &Words, round: &RoundOutcome) -> String {
-    let word = round.round.kind.word();
-    let key = format!("round-{}", word.replace(' ', "_"));
-    if words.has(&key) { words.label(&key) } else { word.to_string() }
 }
 
 /// How many tips stand beside one another, so that a table stays on its page. Our own choice.

@@ -3,6 +3,7 @@
 ## The visit's sheet.
 
 sheet-visit_title = What this sprayer puts out
+sheet-found_title = What was found on this sprayer
 sheet-working_title = How it was reached
 sheet-boom = { $tips ->
         [one] one tip
@@ -76,9 +77,9 @@ sheet-more_steps = { $more ->
         [one] One more stands on the next page.
        *[other] { $more } more stand on the next page.
     }
-sheet-tips_high = Tips { $tips } put out { $least } to { $most } more than the mean of the tips.
+sheet-tips_high = Tips { $tips } put out { $off } more than the mean of the tips.
 sheet-tips_high_do = Replace them with ones of the same kind and size, and catch them again.
-sheet-tips_low = Tips { $tips } put out { $least } to { $most } less than the mean of the tips.
+sheet-tips_low = Tips { $tips } put out { $off } less than the mean of the tips.
 sheet-tips_low_do = Clean them and their strainers with a soft brush or air, never the mouth, and catch them again; replace those that stay low.
 sheet-nothing_to_do = Nothing. What was measured is in order.
 

@@ -3,6 +3,7 @@
 ## The visit's sheet.
 
 sheet-visit_title = Lo que echa esta aspersora
+sheet-found_title = Lo que se encontró en esta aspersora
 sheet-working_title = Cómo se calculó
 sheet-boom = { $tips ->
         [one] una boquilla
@@ -76,9 +77,9 @@ sheet-more_steps = { $more ->
         [one] Hay uno más en la hoja siguiente.
        *[other] Hay { $more } más en la hoja siguiente.
     }
-sheet-tips_high = Las boquillas { $tips } echan de { $least } a { $most } más que el promedio de las boquillas.
+sheet-tips_high = Las boquillas { $tips } echan { $off } más que el promedio de las boquillas.
 sheet-tips_high_do = Cámbielas por otras del mismo tipo y tamaño, y recoja otra vez.
-sheet-tips_low = Las boquillas { $tips } echan de { $least } a { $most } menos que el promedio de las boquillas.
+sheet-tips_low = Las boquillas { $tips } echan { $off } menos que el promedio de las boquillas.
 sheet-tips_low_do = Límpielas con sus mallas, con cepillo suave o aire, nunca con la boca, y recoja otra vez; cambie las que sigan echando de menos.
 sheet-nothing_to_do = Nada. Lo que se midió está bien.
 
