@@ -5,8 +5,9 @@ use words::Words;
 
 use super::example::Example;
 use super::{Maker, Readers, head};
-use crate::layout::fitted;
+use crate::layout::{fits, fitted};
 use crate::sheet::{Blank, Block, Column, Lie, Page, Run, Sheet, Table, Use};
+use crate::style::SMALLEST_SCALE;
 
 /// Which sprayer the sheet is for.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -30,17 +31,16 @@ pub fn paper(readers: &Readers<'_>, of: &PaperFor, maker: Maker<'_>) -> Sheet {
     let words = readers.first;
     let both = Both { readers };
     let column = |blocks| vec![Column { language: words.reader().language, blocks }];
-    let few = of.tips <= FIT_ONE_PAGE;
-    let mut front = before_the_catch(&both, of);
-    let mut pages = Vec::new();
     let page = |run, columns| Page { lie: Lie::Upright, run, scale: 1.0, columns };
-    if few {
-        front.extend(catch(&both, of));
-        pages.push(page(Run::OnePage, column(front)));
+    let front = before_the_catch(&both, of);
+    let cups = catch(&both, of);
+    // All of the yard's steps on one page where they fit it; else the cups begin a page of their own.
+    let whole = page(Run::OnePage, column(front.iter().chain(&cups).cloned().collect()));
+    let mut pages = if fits(words.reader().paper, &whole, SMALLEST_SCALE) {
+        vec![whole]
     } else {
-        pages.push(page(Run::OnePage, column(front)));
-        pages.push(page(Run::MayRunOn, column(catch(&both, of))));
-    }
+        vec![page(Run::OnePage, column(front)), page(Run::MayRunOn, column(cups))]
+    };
     pages.push(page(Run::OnePage, column(after_the_catch(&both, of))));
     fitted(Sheet {
         title: words.label("paper-title"),
@@ -50,9 +50,6 @@ pub fn paper(readers: &Readers<'_>, of: &PaperFor, maker: Maker<'_>) -> Sheet {
         foot: head::foot(words, maker),
     })
 }
-
-/// So many tips stand on one page with the rest of the yard's steps. Our own choice.
-const FIT_ONE_PAGE: u32 = 24;
 
 /// Words in one language, or in both one after the other.
 struct Both<'a> {

@@ -24,7 +24,7 @@ pub fn boom(name: &str, sections: &[u32], reading: impl Fn(u32) -> String) -> St
     format!(
         r#"
 [visit]
-sprayer = {name:?}
+sprayer = "{name}"
 farm = "Willow Bend Farm"
 date = "2027-04-14"
 operator = "T. Marsh"
