@@ -116,6 +116,8 @@ pub enum Arg {
         /// The word in English.
         english: &'static str,
     },
+    /// A sum of money with its sign, written with a decimal point: "$14.18".
+    Money(String),
     /// Shorter sentences inside this one, one after the other.
     Phrases(Vec<Phrase>),
     /// How much to measure out, in steps of jugs and cups: 3 gal 3 pt 4 1/4 fl oz.
@@ -140,7 +142,7 @@ impl Arg {
             Self::Number(number) => sensible(*number),
             Self::Count(count) => count.to_string(),
             Self::Tips(tips) => tips_text(tips),
-            Self::Text(text) => text.clone(),
+            Self::Text(text) | Self::Money(text) => text.clone(),
             Self::Word { english, .. } => (*english).to_string(),
             Self::Phrases(phrases) => {
                 phrases.iter().map(|phrase| phrase.text(system)).collect::<Vec<_>>().join("; ")

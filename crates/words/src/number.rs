@@ -22,9 +22,8 @@ impl Words {
             return text.to_string();
         }
         let signs: Vec<char> = text.chars().collect();
-        let digit = |place: Option<usize>| {
-            place.and_then(|place| signs.get(place)).is_some_and(char::is_ascii_digit)
-        };
+        let digit =
+            |place: Option<usize>| place.and_then(|place| signs.get(place)).is_some_and(char::is_ascii_digit);
         let marked = signs.iter().enumerate().map(|(place, sign)| {
             let between = digit(place.checked_sub(1)) && digit(Some(place + 1));
             if *sign == '.' && between { ',' } else { *sign }
@@ -135,8 +134,9 @@ impl Words {
         match parts {
             [] => String::new(),
             [one] => one.clone(),
-            [before @ .., last] => self
-                .say("list_and", &[("before", before.join(", ").into()), ("last", last.clone().into())]),
+            [before @ .., last] => {
+                self.say("list_and", &[("before", before.join(", ").into()), ("last", last.clone().into())])
+            }
         }
     }
 
@@ -154,6 +154,7 @@ impl Words {
             Arg::Count(count) => count.to_string(),
             Arg::Tips(tips) => self.tips(tips),
             Arg::Text(text) => text.clone(),
+            Arg::Money(text) => self.digits(text),
             Arg::Word { code, english } => {
                 self.find(&format!("word-{code}"), None).unwrap_or_else(|| (*english).to_string())
             }

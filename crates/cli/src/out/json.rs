@@ -2,6 +2,7 @@
 
 use serde_json::{Map, Value, json};
 use units::{Amount, Arg, Coded, Finding, Kind, Quantity, Ranged, UnitSystem, Weight, Working, tidy_digits};
+use words::Words;
 
 /// A bare number at full precision; what is no number becomes null.
 pub fn number(value: f64) -> Value {
@@ -36,18 +37,20 @@ pub fn amount(amount: &Amount, system: UnitSystem) -> Value {
 }
 
 /// Findings in the order they are to be read.
-pub fn findings(list: &[Finding], system: UnitSystem) -> Value {
-    Value::Array(list.iter().map(|one| finding(one, system)).collect())
+pub fn findings(list: &[Finding], words: &Words) -> Value {
+    Value::Array(list.iter().map(|one| finding(one, words)).collect())
 }
 
-/// One finding: code, arguments, text, what to do, value, verdict, working.
-pub fn finding(finding: &Finding, system: UnitSystem) -> Value {
+/// One finding: code, arguments, text, what to do, value, verdict, working. The text and what to do are in the
+/// reader's language; all else is the same in every language.
+pub fn finding(finding: &Finding, words: &Words) -> Value {
+    let system = words.reader().units;
     let mut object = Map::new();
     object.insert("code".into(), Value::from(finding.code()));
     object.insert("weight".into(), Value::from(weight_word(finding.weight)));
     object.insert("args".into(), args(&finding.args(), system));
-    object.insert("text".into(), Value::from(finding.text(system)));
-    if let Some(action) = finding.action(system) {
+    object.insert("text".into(), Value::from(words.finding(finding)));
+    if let Some(action) = words.action(finding) {
         object.insert("action".into(), Value::from(action));
     }
     if let Some(value) = &finding.value {
@@ -97,7 +100,7 @@ fn arg(value: &Arg, system: UnitSystem) -> Value {
         Arg::Off { percent, .. } | Arg::DeviationFrom { percent, .. } => number(*percent),
         Arg::Count(count) => Value::from(*count),
         Arg::Tips(tips) => json!(tips),
-        Arg::Text(text) => Value::from(text.as_str()),
+        Arg::Text(text) | Arg::Money(text) => Value::from(text.as_str()),
         Arg::Word { .. } | Arg::Phrases(_) | Arg::Parts(_) => Value::from(value.text(system)),
         Arg::Verdict(verdict) => Value::from(verdict.word()),
     }

@@ -196,13 +196,13 @@ fn told(
         "Illinois Ext., \"60 Ways Farmers Can Protect Surface Water\", no. 55",
     )
     .figure("share", Arg::Percent(share * 100.0))
-    .figure("cost on the area", Arg::Text(per_area.on(area).to_string()))
-    .result(Arg::Text(money.value.to_string()));
+    .figure("cost on the area", Arg::Money(per_area.on(area).to_string()))
+    .result(Arg::Money(money.value.to_string()));
     finding
         .with("share", Arg::Percent(share * 100.0))
-        .with("money", Arg::Text(money.value.to_string()))
-        .with("low", Arg::Text(money.low.to_string()))
-        .with("high", Arg::Text(money.high.to_string()))
+        .with("money", Arg::Money(money.value.to_string()))
+        .with("low", Arg::Money(money.low.to_string()))
+        .with("high", Arg::Money(money.high.to_string()))
         .with("area", ground.clone())
         .because(working)
 }
