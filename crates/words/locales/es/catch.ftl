@@ -41,7 +41,7 @@ tips_cannot_tell-enough = { $tips-count ->
         [one] De la boquilla { $tips } no se sabe todavía: lo más probable es que esté a { $off } del promedio, pero puede estar entre { $low } y { $high }.
        *[other] De las boquillas { $tips } no se sabe todavía: las marcas del vaso están muy separadas para ellas, o el tiempo es muy corto.
     }
-    .do = Un vaso más cuesta más tiempo que lo que aclara. En la duda, cambie la boquilla.
+    .do = Un vaso más cuesta más tiempo que lo que aclara. Si hay duda, cambie la boquilla.
 tips_cannot_tell-some_enough = { $tips-count ->
         [one] De la boquilla { $tips } no se sabe todavía: lo más probable es que esté a { $off } del promedio, pero puede estar entre { $low } y { $high }.
        *[other] De las boquillas { $tips } no se sabe todavía: las marcas del vaso están muy separadas para ellas, o el tiempo es muy corto.
@@ -100,10 +100,13 @@ tips_worn = { $tips-count ->
         [one] La boquilla { $tips } va pareja con las demás, pero echa { $most } comparada con una nueva.
        *[other] Las boquillas { $tips } van parejas con las demás, pero echan hasta { $most } comparadas con una nueva.
     }
-    .do = Están gastadas: cámbielas por el mismo tipo y tamaño.
-boom_under_new-tip = La boquilla echa { $under } menos que nueva. Ninguna boquilla se gasta hacia menos: el tamaño de la boquilla, la presión que le llega o el manómetro no van con el flujo del fabricante.
+    .do = { $tips-count ->
+        [one] Está gastada: cámbiela por una del mismo tipo y tamaño.
+       *[other] Están gastadas: cámbielas por otras del mismo tipo y tamaño.
+    }
+boom_under_new-tip = La boquilla echa { $under } menos que nueva. Una boquilla gastada echa más, no menos: el tamaño de la boquilla, la presión que le llega o el manómetro no van con el flujo del fabricante.
     .do = Vea el tamaño impreso en las boquillas, lea la presión en una boquilla y pruebe otro manómetro; limpie las mallas.
-boom_under_new-boom = Todo el aguilón echa { $under } menos que lo que echarían boquillas nuevas. Ninguna boquilla se gasta hacia menos: el tamaño de las boquillas, la presión que les llega o el manómetro no van con el flujo del fabricante.
+boom_under_new-boom = Todo el aguilón echa { $under } menos que lo que echarían boquillas nuevas. Una boquilla gastada echa más, no menos: el tamaño de las boquillas, la presión que les llega o el manómetro no van con el flujo del fabricante.
     .do = Vea el tamaño impreso en las boquillas, lea la presión en una boquilla y pruebe otro manómetro; limpie las mallas.
 tips_under_new = { $tips-count ->
         [one] La boquilla { $tips } va pareja con las demás, pero echa { $under } menos que una nueva: medio tapada, o de otro tamaño.
