@@ -65,6 +65,7 @@ pub fn height(block: &Block, width: f64, scale: f64) -> f64 {
             let aside: f64 = aside.iter().map(|line| text(line, right, SMALL, scale)).sum();
             (weighted(main, left, TITLE, scale, bold) + under).max(aside) + 2.0 * scale
         }
+        Block::Picture { .. } => PICTURE_HEIGHT * scale,
         Block::Stop(stops) => {
             let inner = width - 8.0 * scale;
             stops.iter().map(|stop| weighted(stop, inner, TEXT, scale, bold)).sum::<f64>() + 6.0 * scale
@@ -138,6 +139,8 @@ pub fn height(block: &Block, width: f64, scale: f64) -> f64 {
     own + GAP * scale
 }
 
+/// The height of a picture above the head, in millimetres. Our own choice.
+pub const PICTURE_HEIGHT: f64 = 14.0;
 /// White below a heading, in millimetres. Our own choice.
 pub const HEADING_GAP: f64 = 1.4;
 /// White below a small paragraph, in millimetres. Our own choice.

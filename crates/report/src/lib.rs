@@ -8,9 +8,11 @@
 pub mod html;
 pub mod layout;
 pub mod make;
+pub mod picture;
 pub mod sheet;
 pub mod style;
 mod texts;
 
+pub use picture::{Picture, PictureError};
 pub use sheet::Sheet;
 pub use texts::texts;

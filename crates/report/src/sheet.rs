@@ -3,6 +3,8 @@
 use figures::Drawing;
 use words::{Language, Paper};
 
+use crate::picture::Picture;
+
 /// A sheet to hand over.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Sheet {
@@ -16,6 +18,17 @@ pub struct Sheet {
     pub pages: Vec<Page>,
     /// The small line at the foot of each page: who made it.
     pub foot: String,
+}
+
+impl Sheet {
+    /// The same sheet with a sign above the head of its first page, made smaller where it must be to stay on it.
+    #[must_use]
+    pub fn with_picture(mut self, picture: Picture, told: String) -> Self {
+        if let Some(column) = self.pages.first_mut().and_then(|page| page.columns.first_mut()) {
+            column.blocks.insert(0, Block::Picture { picture, told });
+        }
+        crate::layout::fitted(self)
+    }
 }
 
 /// Which way the paper lies.
@@ -71,6 +84,13 @@ pub enum Block {
         under: Vec<String>,
         /// When, with whom.
         aside: Vec<String>,
+    },
+    /// The sign of an office or a farm, above the head.
+    Picture {
+        /// The picture.
+        picture: Picture,
+        /// What it is, for those who do not see it.
+        told: String,
     },
     /// What the label or safety forbids, before everything else.
     Stop(Vec<String>),

@@ -26,6 +26,7 @@ fn of_block(block: &Block, all: &mut Vec<String>) {
             all.push(main.clone());
             all.extend(under.iter().chain(aside).cloned());
         }
+        Block::Picture { told, .. } => all.push(told.clone()),
         Block::Stop(lines) | Block::Notes(lines) | Block::Lines(lines) => all.extend(lines.iter().cloned()),
         Block::Answers(boxes) => {
             for answer in boxes {

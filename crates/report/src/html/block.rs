@@ -14,6 +14,13 @@ pub fn write(out: &mut String, block: &Block, width: f64) {
             paragraphs(out, aside);
             out.push_str("</div></header>\n");
         }
+        Block::Picture { picture, told } => {
+            out.push_str(&format!(
+                "<img class=\"picture\" alt=\"{}\" src=\"{}\">\n",
+                escape(told),
+                super::data_url(picture.format().media_type(), picture.bytes())
+            ));
+        }
         Block::Stop(stops) => {
             out.push_str("<div class=\"stop\">");
             paragraphs(out, stops);

@@ -3,7 +3,7 @@
 use figures::fonts;
 
 use super::font;
-use crate::layout::{ANSWER_GAP, HEADING_GAP, SMALL_GAP};
+use crate::layout::{ANSWER_GAP, HEADING_GAP, PICTURE_HEIGHT, SMALL_GAP};
 use crate::sheet::{Lie, Sheet};
 use crate::style::{
     ACT, FOOT, GAP, GUTTER, HAND_ROW, HEADING, INK, LARGE, LINE, MARGIN, QUIET, RULE, SMALL, TAG, TAG_WORD,
@@ -38,6 +38,7 @@ pub fn write(out: &mut String, sheet: &Sheet) {
         format!(".column>*{{margin:0 0 {} 0}}", mm(GAP)),
         format!(".column>h2{{margin-bottom:{}}}.column>.small{{margin-bottom:{}}}", mm(HEADING_GAP), mm(SMALL_GAP)),
         "p,h1,h2,ol,ul,dl,td,th,li{overflow-wrap:anywhere}".into(),
+        format!("img.picture{{display:block;height:{};max-width:100%;object-fit:contain;object-position:left}}", mm(PICTURE_HEIGHT)),
         "svg{display:block;width:100%;height:auto;break-inside:avoid}".into(),
         format!(".title{{display:flex;justify-content:space-between;gap:4mm;border-bottom:.7mm solid {INK};padding-bottom:{}}}", mm(1.3)),
         ".title>div:first-child{flex:0 1 66%;min-width:0}.title>div:last-child{flex:0 1 33%;min-width:0;text-align:right}".into(),

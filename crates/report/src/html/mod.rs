@@ -88,12 +88,17 @@ pub fn escape(text: &str) -> String {
     safe
 }
 
+/// Bytes as a page carries them with it.
+fn data_url(media_type: &str, bytes: &[u8]) -> String {
+    use base64::Engine;
+    format!("data:{media_type};base64,{}", base64::engine::general_purpose::STANDARD.encode(bytes))
+}
+
 /// A font as a page carries it with it.
 fn font(weight: u16, bytes: &[u8]) -> String {
-    use base64::Engine;
+    let url = data_url("font/woff2", bytes);
     format!(
-        "@font-face{{font-family:'{}';font-weight:{weight};src:url(data:font/woff2;base64,{}) format('woff2')}}\n",
-        fonts::FAMILY,
-        base64::engine::general_purpose::STANDARD.encode(bytes)
+        "@font-face{{font-family:'{}';font-weight:{weight};src:url({url}) format('woff2')}}\n",
+        fonts::FAMILY
     )
 }

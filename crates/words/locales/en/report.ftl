@@ -371,3 +371,15 @@ tags-out_of_place = Out of place
 tags-catch_again = Catch again
 tags-read = { $reading } { $unit } in { $time }
 tags-none = There is nothing to mend or to catch again on this boom, so there are no tags.
+
+## A picture for the head.
+
+picture-told = The sign of whoever hands out this sheet
+picture_not_a_picture = this is no picture that can be printed: it is neither PNG nor JPEG
+    .do = save the sign as PNG or JPEG and give that file
+picture_not_whole = this picture is not whole: it begins as { $format } and breaks off
+    .do = copy or save the picture again
+picture_too_large = this picture has { $bytes } bytes, more than the { $most } a sheet takes
+    .do = save it smaller: 600 by 200 dots are enough for a head
+picture_size = this picture is { $wide } by { $high } dots; a sheet takes 1 to { $most } either way
+    .do = save it smaller: 600 by 200 dots are enough for a head

@@ -371,3 +371,15 @@ tags-out_of_place = Fuera de lugar
 tags-catch_again = Recoger otra vez
 tags-read = { $reading } { $unit } en { $time }
 tags-none = En este aguilón no hay nada que arreglar ni que recoger otra vez, así que no hay etiquetas.
+
+## A picture for the head.
+
+picture-told = El logotipo de quien entrega esta hoja
+picture_not_a_picture = esto no es una imagen que se pueda imprimir: no es PNG ni JPEG
+    .do = guarde el logotipo como PNG o JPEG y dé ese archivo
+picture_not_whole = esta imagen no está completa: empieza como { $format } y se corta
+    .do = copie o guarde la imagen otra vez
+picture_too_large = esta imagen tiene { $bytes } bytes, más de los { $most } que acepta una hoja
+    .do = guárdela más chica: con 600 por 200 puntos basta para el encabezado
+picture_size = esta imagen mide { $wide } por { $high } puntos; una hoja acepta de 1 a { $most } por lado
+    .do = guárdela más chica: con 600 por 200 puntos basta para el encabezado
