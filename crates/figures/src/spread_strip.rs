@@ -93,7 +93,7 @@ impl SpreadStrip {
     }
 
     /// How far the line reaches on either side: three times the limit, so that what is near it can be told apart;
-    /// what is further off stands at the end as an arrow. Our own choice.
+    /// what is further off stands beyond its end as a double head. Our own choice.
     fn reach(&self) -> f64 {
         let sound = |share: &f64| share.is_finite() && *share > 0.0;
         let limit = self.below.into_iter().chain(self.above).filter(sound).fold(0.0, f64::max);
@@ -142,11 +142,17 @@ impl SpreadStrip {
     }
 }
 
+/// What is off the line stands beyond its last mark, in the air that the scale leaves there. Our own choice.
+fn shown(off: f64, reach: f64) -> f64 {
+    const BEYOND: f64 = 1.13; // of the reach
+    if off.abs() > reach { reach * BEYOND * off.signum() } else { off }
+}
+
 /// The place of each dot: along the line, and how many dots it stands on.
 fn stacked(dots: &[DotShown], reach: f64, scale: Scale) -> (f64, Vec<(f64, usize)>) {
     let xs: Vec<f64> = dots
         .iter()
-        .map(|dot| if dot.off.is_nan() { 0.0 } else { dot.off.clamp(-reach, reach) })
+        .map(|dot| if dot.off.is_nan() { 0.0 } else { shown(dot.off, reach) })
         .map(|off| scale.x(off).unwrap_or(WIDTH / 2.0))
         .collect();
     let mut order: Vec<usize> = (0..xs.len()).collect();
@@ -174,18 +180,21 @@ fn stacked(dots: &[DotShown], reach: f64, scale: Scale) -> (f64, Vec<(f64, usize
     }
 }
 
-/// A dot; one to act on is a triangle that points the way it is off, an arrow when it is off the line.
+/// A dot; one to act on is a triangle that points the way it is off, a double head when it is off the line.
 fn shape(dot: &DotShown, x: f64, y: f64, radius: f64, reach: f64) -> Vec<Node> {
     // What is to be acted on does not shrink with the rest.
     let size = (radius * 1.15).max(5.5);
     if dot.off.abs() > reach {
         let sense = if dot.off > 0.0 { 1.0 } else { -1.0 };
-        let points = [
-            (x + sense * size * 1.4, y),
-            (x - sense * size * 0.6, y - size),
-            (x - sense * size * 0.6, y + size),
-        ];
-        return vec![closed(dot.mark.value(), &points)];
+        // Two heads in a row: much further.
+        return [-0.55, 0.55]
+            .into_iter()
+            .map(|along| {
+                let at = x + sense * size * along;
+                let (tip, back) = (at + sense * size * 0.55, at - sense * size * 0.55);
+                closed(dot.mark.value(), &[(tip, y), (back, y - size), (back, y + size)])
+            })
+            .collect();
     }
     match dot.mark {
         Mark::Quiet => vec![circle(Role::Dot, x, y, radius - 0.8)],

@@ -239,7 +239,7 @@ prop_compose! {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(100))]
+    #![proptest_config(ProptestConfig::with_cases(64))]
 
     #[test]
     fn a_row_of_cups_holds(row in row()) {

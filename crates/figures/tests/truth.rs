@@ -224,6 +224,9 @@ fn a_gap_too_wide_points_outward_and_one_too_narrow_inward() {
 fn no_tip_is_lost_from_the_spread() {
     let spread = shown::spread(60);
     let drawing = spread.draw();
-    let shapes = boxes(&drawing, Role::Dot).len() + boxes(&drawing, Role::MarkAct).len();
-    assert_eq!(shapes, spread.dots.len());
+    let acts = boxes(&drawing, Role::MarkAct);
+    // Tip 11, plugged, is off the line: a double head, and left of all the others.
+    assert_eq!(boxes(&drawing, Role::Dot).len() + acts.len(), spread.dots.len() + 1);
+    let ticks = boxes(&drawing, Role::Tick);
+    assert!(acts[0].0.x < ticks[0].0.x && acts[1].1.x < ticks[0].0.x, "beyond the last mark");
 }

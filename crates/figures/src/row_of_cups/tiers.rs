@@ -114,11 +114,14 @@ pub(crate) fn readings(cups: &[CupShown], places: &[Place], density: Density, to
 /// The words under marked cups, where they fit.
 pub(crate) fn words(cups: &[CupShown], places: &[Place], density: Density, top: f64) -> Tier {
     let at: Vec<f64> = places.iter().map(|place| place.cup).collect();
+    // A narrow dashed cup has no number to lead a word back to it, and many of them speak for themselves; our own choice.
+    const FEW: usize = 3;
+    let not_caught = cups.iter().filter(|cup| cup.mark == CupMark::NotCaught).count();
+    let named = density != Density::Dense && not_caught <= FEW;
     let labels: Vec<Label<'_>> = cups
         .iter()
         .enumerate()
-        // A narrow dashed cup without a number needs no word that could not be led back to it.
-        .filter(|(_, cup)| marked(cup) || (cup.mark == CupMark::NotCaught && density != Density::Dense))
+        .filter(|(_, cup)| marked(cup) || (cup.mark == CupMark::NotCaught && named))
         .filter(|(_, cup)| !cup.word.trim().is_empty())
         .map(|(index, cup)| Label {
             index,
