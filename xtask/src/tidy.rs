@@ -20,6 +20,7 @@ mod purity;
 mod purity_bites;
 mod snapshots;
 mod tree;
+mod words;
 
 use crate::steps::{Outcome, Steps};
 use crate::workspace::Workspace;
@@ -62,6 +63,7 @@ fn failures(workspace: &Workspace, left_out: &mut Vec<String>) -> Result<Vec<Fai
     failures.extend(banned_words::failures(&tree));
     failures.extend(snapshots::failures(&tree));
     failures.extend(constants::failures(&tree));
+    failures.extend(words::failures(&tree));
     failures.extend(layers::failures(&workspace.crates, &tree));
     failures.extend(lints::failures(&workspace.crates, &tree));
     failures.extend(purity::failures(&workspace.crates, &tree));

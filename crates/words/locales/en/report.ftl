@@ -383,3 +383,21 @@ picture_too_large = this picture has { $bytes } bytes, more than the { $most } a
     .do = save it smaller: 600 by 200 dots are enough for a head
 picture_size = this picture is { $wide } by { $high } dots; a sheet takes 1 to { $most } either way
     .do = save it smaller: 600 by 200 dots are enough for a head
+
+## Printing from the command line.
+
+print-written = Written: { $file }
+print_ending = { $file } does not say what to write
+    .do = give a name that ends in .html, or in .pdf
+print_no_cups = no cup was caught in this visit, so there is no row of cups
+    .do = catch the cups and write them under [[catch.round]]
+print_sections = { $tips } tips were given, but the sections have { $sections } together
+    .do = give --tips or --sections so that they agree; one of them is enough
+print_too_many_tips = { $tips } tips are more than the { $most } a sheet is made for
+    .do = print one sheet for each part of the boom
+cannot_read-not_written = { $file } cannot be written: { $detail }
+    .do = look whether the folder is there and may be written to; nothing was left half written
+pdf_not_built = this program was built without the part that makes PDF files
+    .do = build it with `cargo xtask dist`, or make the HTML page and print that
+pdf_failed = the sheet could not be set as PDF: { $why }
+    .do = make the HTML page and print that

@@ -383,3 +383,21 @@ picture_too_large = esta imagen tiene { $bytes } bytes, más de los { $most } qu
     .do = guárdela más chica: con 600 por 200 puntos basta para el encabezado
 picture_size = esta imagen mide { $wide } por { $high } puntos; una hoja acepta de 1 a { $most } por lado
     .do = guárdela más chica: con 600 por 200 puntos basta para el encabezado
+
+## Printing from the command line.
+
+print-written = Escrito: { $file }
+print_ending = { $file } no dice qué escribir
+    .do = dé un nombre que termine en .html o en .pdf
+print_no_cups = en esta visita no se recogió ningún vaso, así que no hay fila de vasos
+    .do = recoja los vasos y anótelos bajo [[catch.round]]
+print_sections = se dieron { $tips } boquillas, pero las secciones juntas tienen { $sections }
+    .do = dé --tips o --sections de modo que coincidan; con uno basta
+print_too_many_tips = { $tips } boquillas son más de las { $most } para las que se hace una hoja
+    .do = imprima una hoja por cada parte del aguilón
+cannot_read-not_written = no se puede escribir { $file }: { $detail }
+    .do = vea si la carpeta existe y se puede escribir en ella; no quedó nada a medias
+pdf_not_built = este programa se construyó sin la parte que hace archivos PDF
+    .do = constrúyalo con `cargo xtask dist`, o haga la página HTML e imprímala
+pdf_failed = no se pudo hacer el PDF de la hoja: { $why }
+    .do = haga la página HTML e imprímala
