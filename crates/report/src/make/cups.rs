@@ -147,10 +147,11 @@ fn row_of_cups(
     });
     let cups: Vec<CupShown> = cups.collect();
     let groups = order.iter().filter(|_| order.len() > 1).map(|group| TipGroup {
-        label: boom
-            .and_then(|boom| boom.groups().iter().find(|known| known.id == *group))
-            .map(|known| known.name.clone())
-            .unwrap_or_default(),
+        // The usual group has no name of a person's giving.
+        label: match boom.and_then(|boom| boom.groups().iter().find(|known| known.id == *group)) {
+            Some(known) if known.id != GroupId(0) => known.name.clone(),
+            _ => words.label("group-boom"),
+        },
         about: means.get(group).copied().unwrap_or(reference) / reference.max(f64::MIN_POSITIVE),
     });
     // Who catches under a front boom stands before it, and there tip 1 is on the right.
