@@ -7,13 +7,16 @@ mod command;
 mod error;
 mod out;
 
+use std::ffi::OsString;
 use std::process::ExitCode;
 
-use clap::Parser;
+use words::Words;
 
 fn main() -> ExitCode {
-    std::panic::set_hook(Box::new(|panic| error::fault(&panic.to_string())));
-    ExitCode::from(guarded(|| run(&args::Cli::parse_from(args::typed()))))
+    let typed = args::typed();
+    let language = args::language(&typed);
+    std::panic::set_hook(Box::new(move |panic| error::fault(&Words::of(language), &panic.to_string())));
+    ExitCode::from(guarded(|| run(typed)))
 }
 
 /// A fault of ours must not look like an answer or like a mistake of the user's.
@@ -21,11 +24,18 @@ fn guarded(work: impl FnOnce() -> u8 + std::panic::UnwindSafe) -> u8 {
     std::panic::catch_unwind(work).unwrap_or(error::FAULT)
 }
 
-fn run(cli: &args::Cli) -> u8 {
-    let outcome = command::run(cli);
-    match outcome {
-        Ok(answer) => answer.print(cli),
-        Err(error) => error.print(),
+fn run(typed: Vec<OsString>) -> u8 {
+    let before = Words::of(args::language(&typed));
+    let cli = match args::read(typed, &before) {
+        Ok(cli) => cli,
+        Err(status) => return status,
+    };
+    // Most people read as most do; the words are then at hand already.
+    let reader = cli.reader();
+    let words = if reader == before.reader() { before } else { Words::new(reader) };
+    match command::run(&cli, &words) {
+        Ok(answer) => answer.print(&cli, &words),
+        Err(error) => error.print(&words),
     }
 }
 

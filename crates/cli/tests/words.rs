@@ -133,12 +133,12 @@ fn the_row_of_cups_reads_as_it_is_meant() {
     assert_eq!(lines[row + 1].trim(), "x");
     assert!(plugged.contains("x plugged"), "{plugged}");
     // Five of six give 15; the spread has one decimal.
-    assert!(plugged.contains("mean 15 fl oz, spread (CV) 0.0 %"), "{plugged}");
+    assert!(plugged.contains("mean 15 fl oz, spread 0.0 %"), "{plugged}");
     // 16, 16, 18, 14: standard deviation √(8 ÷ 3) = 1.633, over 16 10.2 %.
     let uneven = page(
         "[catch]\ntime = \"30 s\"\ncup_marks = \"1 fl oz\"\n[[catch.round]]\nreadings = [16, 16, 18, 14]\n",
     );
-    assert!(uneven.contains("mean 16 fl oz, spread (CV) 10.2 %"), "{uneven}");
+    assert!(uneven.contains("mean 16 fl oz, spread 10.2 %"), "{uneven}");
     // Nobody sits before a backpack.
     assert!(!page_of("hand").contains("as you sit") && page_of("boom").contains("as you sit"));
     // Nothing is worked out where there is no rate.
@@ -202,9 +202,9 @@ fn settings_that_differ_are_told_as_an_action_and_beside_the_rate() {
 fn each_working_of_a_visit_has_a_heading() {
     let page = text(&["visit", "check", &visit("boom"), "--why"]);
     for (heading, formula) in [
-        ("Flow speed width", "rate = flow"),
-        ("Speed over course", "speed = course"),
-        ("Rate deviation", "deviation = measured rate"),
+        ("The rate from flow, speed and width", "rate = flow"),
+        ("The speed over the course", "speed = course"),
+        ("How far the rate is off", "deviation = measured rate"),
     ] {
         let below = page.split_once(&format!("\n{heading}\n"));
         assert!(below.is_some_and(|(_, below)| below.starts_with(formula)), "{heading}: {page}");

@@ -1,15 +1,18 @@
 //! What can be typed: the command, its subcommands and their options.
 
 mod catch;
+mod frame;
+mod help;
+mod mistyped;
+mod reader;
 mod steps;
 mod visit;
 
-use std::ffi::OsString;
-
-use clap::{Parser, Subcommand, ValueEnum};
-use units::UnitSystem;
+use clap::{CommandFactory, FromArgMatches, Parser, Subcommand};
+use words::{Reader, Words};
 
 pub use catch::CatchArgs;
+pub use reader::{Lang, Numbers, PaperSize, Units, language, typed};
 pub use steps::{CourseArgs, FlowArgs, LoadArgs, RateArgs, SpacingArgs, SpeedArgs, WidthKind};
 pub use visit::{VisitArgs, VisitCommand};
 
@@ -25,6 +28,18 @@ pub struct Cli {
     #[arg(long, global = true, value_enum, default_value_t = Units::Us, help_heading = "For every command")]
     pub units: Units,
 
+    /// Language of the words; names, codes and JSON keys are the same in every language
+    #[arg(long, global = true, value_enum, default_value_t = Lang::En, help_heading = "For every command")]
+    pub lang: Lang,
+
+    /// How decimals are written for people; what is typed, and JSON, has a point
+    #[arg(long, global = true, value_enum, default_value_t = Numbers::Point, help_heading = "For every command")]
+    pub numbers: Numbers,
+
+    /// Paper that sheets are made for
+    #[arg(long, global = true, value_enum, default_value_t = PaperSize::Letter, help_heading = "For every command")]
+    pub paper: PaperSize,
+
     /// Exit with status 1 when a verdict is "outside"
     #[arg(long, global = true, help_heading = "For every command")]
     pub strict: bool,
@@ -38,22 +53,15 @@ pub struct Cli {
 }
 
 impl Cli {
-    /// The units of the answer.
-    pub fn system(&self) -> UnitSystem {
-        match self.units {
-            Units::Us => UnitSystem::Us,
-            Units::Metric => UnitSystem::Metric,
+    /// Who reads the answer: four settings, none of which follows from another.
+    pub fn reader(&self) -> Reader {
+        Reader {
+            language: self.lang.language(),
+            numbers: self.numbers.format(),
+            paper: self.paper.paper(),
+            units: self.units.system(),
         }
     }
-}
-
-/// The two sets of units.
-#[derive(Debug, Clone, Copy, ValueEnum)]
-pub enum Units {
-    /// gal/ac, mph, psi
-    Us,
-    /// L/ha, km/h, bar
-    Metric,
 }
 
 /// What can be done.
@@ -83,15 +91,19 @@ pub enum Command {
     },
 }
 
-/// What was typed. A number below nothing is written with the minus sign of print, or it would be taken for an
-/// option: `--width "-5 in"` shall hear that no width is less than nothing.
-pub fn typed() -> impl Iterator<Item = OsString> {
-    std::env::args_os().map(|word| match word.to_str().and_then(|text| text.strip_prefix('-')) {
-        Some(rest) if rest.starts_with(|sign: char| sign.is_ascii_digit() || sign == '.') => {
-            OsString::from(format!("−{rest}"))
-        }
-        _ => word,
-    })
+/// The command with its help in the reader's language.
+pub fn command(words: &Words) -> clap::Command {
+    help::in_words(Cli::command(), words)
+}
+
+/// Reads what was typed. Where it asks for help, or cannot be read, that is said, and the exit status given back.
+pub fn read(typed: Vec<std::ffi::OsString>, words: &Words) -> Result<Cli, u8> {
+    let mut command = command(words);
+    let typed = reader::for_help(typed);
+    let read = command.try_get_matches_from_mut(typed).and_then(|mut found| {
+        Cli::from_arg_matches_mut(&mut found).map_err(|error| error.format(&mut command))
+    });
+    read.map_err(|error| mistyped::say(&error, words))
 }
 
 const AFTER: &str = "\

@@ -3,21 +3,22 @@
 use calibration::catch::{Change, Doubtful, GroupSummary, Round, TipState, TipSummary};
 use calibration::verdict::{CatchVerdicts, NextCatch};
 use serde_json::{Value, json};
-use units::{Amount, Kind, UnitSystem, Verdict, percent_text};
+use units::{Amount, Arg, Args, Kind, Verdict};
+use words::Words;
 
 use super::catch_test::{Given, GivenReading, Outcome};
 use crate::args::CatchArgs;
-use crate::error::CliError;
+use crate::error::{CliError, Place};
 use crate::out::{Answer, findings, number, percent};
 
 /// Works it out.
-pub fn run(args: &CatchArgs, system: UnitSystem) -> Result<Answer, CliError> {
+pub fn run(args: &CatchArgs, words: &Words) -> Result<Answer, CliError> {
     let outcome = given(args).work_out().map_err(as_typed)?;
-    let mut answer = Answer::of(object(&outcome, system));
+    let mut answer = Answer::of(object(&outcome, words));
     let verdicts = &outcome.verdicts;
     answer.outside = verdicts.summary.tips.iter().any(|tip| tip.verdict == Some(Verdict::Outside))
         || verdicts.new.iter().any(|tip| tip.verdict == Verdict::Outside);
-    lines(&mut answer, &outcome, system);
+    lines(&mut answer, &outcome, words);
     Ok(answer)
 }
 
@@ -53,24 +54,25 @@ pub fn doubtful(args: &CatchArgs) -> Doubtful {
 
 /// A batch names its fields, the command line its options.
 fn as_typed(mut error: CliError) -> CliError {
-    for (message, _) in &mut error.messages {
-        if let Some((name, rest)) = message.split_once(": ")
+    for place in error.problems.iter_mut().flat_map(|problem| &mut problem.at) {
+        if let Place::Named(name) = place
             && name != "readings"
-            && super::catch_batch::KNOWN.contains(&name)
+            && super::catch_batch::KNOWN.contains(&name.as_str())
         {
-            *message = format!("--{}: {rest}", name.replace('_', "-"));
+            *name = format!("--{}", name.replace('_', "-"));
         }
     }
     error
 }
 
 /// The JSON object of a catch test.
-pub fn object(outcome: &Outcome, system: UnitSystem) -> Value {
-    round_object(&outcome.round, &outcome.verdicts, system)
+pub fn object(outcome: &Outcome, words: &Words) -> Value {
+    round_object(&outcome.round, &outcome.verdicts, words)
 }
 
 /// The JSON object of one round; groups of tips meant to differ stand each by itself when there are several.
-pub fn round_object(round: &Round, verdicts: &CatchVerdicts, system: UnitSystem) -> Value {
+pub fn round_object(round: &Round, verdicts: &CatchVerdicts, words: &Words) -> Value {
+    let system = words.reader().units;
     let CatchVerdicts { limit, summary, judged, advice, .. } = verdicts;
     let group = &summary.groups[0];
     let mut object = json!({
@@ -81,7 +83,7 @@ pub fn round_object(round: &Round, verdicts: &CatchVerdicts, system: UnitSystem)
             "expected_wrong_calls": number(judged.boom.expected_wrong_calls),
             "probability_all_within": number(judged.boom.probability_all_within),
         },
-        "next": verdicts.next.iter().map(|next| next_object(next, round, system)).collect::<Vec<_>>(),
+        "next": verdicts.next.iter().map(|next| next_object(next, round, words)).collect::<Vec<_>>(),
         "plugged": summary.groups.iter().flat_map(|group| group.plugged.clone()).collect::<Vec<_>>(),
         "not_caught": summary.groups.iter().flat_map(|group| group.uncaught.clone()).collect::<Vec<_>>(),
         "limit": {
@@ -90,7 +92,7 @@ pub fn round_object(round: &Round, verdicts: &CatchVerdicts, system: UnitSystem)
             "source": limit.source(),
         },
         "actions": advice.tips.iter().map(|(tip, change)| json!({ "tip": tip, "change": change_word(*change) })).collect::<Vec<_>>(),
-        "findings": findings(&verdicts.findings, system),
+        "findings": findings(&verdicts.findings, words),
     });
     if let Some(working) = &verdicts.working {
         object["working"] = crate::out::working(working, system);
@@ -109,7 +111,8 @@ pub fn round_object(round: &Round, verdicts: &CatchVerdicts, system: UnitSystem)
 }
 
 /// One go of cups worth catching next, with why in words.
-fn next_object(next: &NextCatch, round: &Round, system: UnitSystem) -> Value {
+fn next_object(next: &NextCatch, round: &Round, words: &Words) -> Value {
+    let system = words.reader().units;
     let step = Amount::new(next.step, Kind::Cup);
     let millilitres = units::Unit::named("mL").filter(|_| next.finer);
     let step = match millilitres
@@ -127,20 +130,23 @@ fn next_object(next: &NextCatch, round: &Round, system: UnitSystem) -> Value {
         "why": {
             "code": if next.open > 0 { "settles_open_tips" } else { "makes_surer" },
             "args": { "open": next.open, "minutes": number(next.minutes), "settles": number(next.settles) },
-            "text": match next.open {
-                0 => format!("makes {} surer in about {:.1} min", tips_word(next), next.minutes),
-                _ => format!("{} of {} open; the most this settles in about {:.1} min", next.open, tips_word(next), next.minutes),
-            },
+            "text": why_next(next, words),
         },
     })
 }
 
-fn tips_word(next: &NextCatch) -> String {
-    format!("{} {}", next.tips.len(), if next.tips.len() == 1 { "tip" } else { "tips" })
+fn why_next(next: &NextCatch, words: &Words) -> String {
+    let key = if next.open > 0 { "why-settles_open_tips" } else { "why-makes_surer" };
+    let told = [
+        ("tips", next.tips.len().into()),
+        ("open", next.open.to_string().into()),
+        ("minutes", words.fixed(next.minutes, 1).into()),
+    ];
+    words.say(key, &told)
 }
 
 /// The mean catch of a group over the usual time, in the unit the cups were read in.
-fn mean(round: &Round, group: &GroupSummary) -> Option<Amount> {
+pub fn mean(round: &Round, group: &GroupSummary) -> Option<Amount> {
     let caught = group.mean? * round.time;
     let weighed = round.unit.as_ref().is_some_and(|unit| unit.dimension() == units::Dimension::Mass);
     let amount = if weighed {
@@ -193,42 +199,66 @@ fn tip_object(tip: &TipSummary, verdicts: &CatchVerdicts) -> Value {
     object
 }
 
-fn lines(answer: &mut Answer, outcome: &Outcome, system: UnitSystem) {
-    let CatchVerdicts { summary, limit, working, findings, .. } = &outcome.verdicts;
+fn lines(answer: &mut Answer, outcome: &Outcome, words: &Words) {
+    let CatchVerdicts { summary, working, findings, .. } = &outcome.verdicts;
     let group = &summary.groups[0];
-    if let Some(mean) = mean(&outcome.round, group) {
-        let spread = group.cv_percent.map_or(String::new(), |cv| format!(", spread (CV) {cv:.1} %"));
-        answer.main(format!(
-            "mean {} over {}{spread}",
-            mean.text(system),
-            Amount::new(outcome.round.time, Kind::Time).text(system)
-        ));
-    } else {
-        answer.main("no tip runs");
+    match mean(&outcome.round, group) {
+        Some(mean) => answer.main(mean_line(mean, outcome, group, words)),
+        None => answer.main(words.label("line-no_tip_runs")),
     }
-    answer.verbatim("  tip    off the mean        most likely    verdict");
-    for tip in &summary.tips {
+    table(answer, &outcome.verdicts, words);
+    answer.findings(findings, words);
+    answer.working.extend(working.clone());
+}
+
+/// The mean over the time, with the spread where there is one.
+fn mean_line(mean: Amount, outcome: &Outcome, group: &GroupSummary, words: &Words) -> String {
+    let told = Args::new()
+        .with("mean", Arg::Amount(mean))
+        .with("time", Arg::Amount(Amount::new(outcome.round.time, Kind::Time)));
+    match group.cv_percent {
+        Some(cv) => {
+            let spread = Arg::Text(format!("{} %", words.fixed(cv, 1)));
+            words.say_with("line-mean_spread", &told.with("spread", spread))
+        }
+        None => words.say_with("line-mean", &told),
+    }
+}
+
+/// The tips one below the other: how far off the mean, the range, the verdict.
+fn table(answer: &mut Answer, verdicts: &CatchVerdicts, words: &Words) {
+    let heads = ["line-tip", "line-off_the_mean", "line-most_likely"].map(|key| words.label(key));
+    let wide = |place: usize, least: usize| heads[place].chars().count().max(least);
+    // As wide as the longest of head and figures: "120", "+9.96 %", "−14 to −8 %".
+    let (first, second, third) = (wide(0, 3), wide(1, 12), wide(2, 15));
+    let row = |cells: [&str; 4]| {
+        let [tip, off, likely, word] = cells;
+        format!("  {tip:>first$}    {off:>second$}    {likely:>third$}    {word}")
+    };
+    answer.verbatim(row([&heads[0], &heads[1], &heads[2], &words.label("line-verdict")]));
+    for tip in &verdicts.summary.tips {
         let word = match tip.state {
-            TipState::Plugged => "plugged".to_string(),
-            TipState::NotCaught => "not caught".to_string(),
-            TipState::Runs => tip.verdict.map_or(String::new(), |verdict| verdict.word().replace('_', " ")),
+            TipState::Plugged => words.label("line-plugged"),
+            TipState::NotCaught => words.label("line-not_caught"),
+            TipState::Runs => tip.verdict.map_or(String::new(), |verdict| words.arg(&Arg::Verdict(verdict))),
         };
-        let text = match (tip.measured, tip.most_likely()) {
-            (Some(range), Some(likely)) => format!(
-                "  {:>3}    {:>12}    {:>15}    {word}",
-                tip.number,
-                percent_text(100.0 * range.deviation, Some(100.0 * limit.above())),
-                format!("{:+.0} to {:+.0} %", 100.0 * likely.low, 100.0 * likely.high).replace('-', "−"),
-            ),
-            _ => format!("  {:>3}    {:>12}    {:>15}    {word}", tip.number, "", ""),
+        let (off, likely) = match (tip.measured, tip.most_likely()) {
+            (Some(range), Some(likely)) => {
+                let ends =
+                    [likely.low, likely.high].map(|end| format!("{:+.0}", 100.0 * end).replace('-', "−"));
+                let [low, high] = ends.map(Into::into);
+                let range_text = words.say("range", &[("low", low), ("high", high)]);
+                let limit = 100.0 * verdicts.limit.above();
+                (words.deviation(100.0 * range.deviation, Some(limit)), format!("{range_text} %"))
+            }
+            _ => (String::new(), String::new()),
         };
+        let text = row([&tip.number.to_string(), &off, &likely, &word]);
         match tip.verdict {
             Some(Verdict::Outside) => answer.act(text),
             _ => answer.verbatim(text),
         }
     }
-    answer.findings(findings, system);
-    answer.working.extend(working.clone());
 }
 
 fn state_word(state: TipState) -> &'static str {

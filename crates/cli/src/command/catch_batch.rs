@@ -3,43 +3,43 @@
 use std::io::{BufRead, Write};
 
 use serde_json::{Map, Value, json};
-use units::UnitSystem;
+use units::{Arg, Args};
+use words::Words;
 
 use super::catch_test::{Given, GivenReading};
 use crate::args::CatchArgs;
-use crate::error::CliError;
+use crate::error::{CliError, Place};
 use crate::out::Answer;
 
 /// Works every line out and prints each answer as it comes, so that no file is too long. A batch answers in
 /// JSON, with `--json` or without.
-pub fn run(args: &CatchArgs, system: UnitSystem) -> Result<Answer, CliError> {
+pub fn run(args: &CatchArgs, words: &Words) -> Result<Answer, CliError> {
     let path = args.batch.clone().unwrap_or_default();
     let mut answer = Answer::default();
     let mut out = std::io::BufWriter::new(std::io::stdout().lock());
     let mut notes = anstream::stderr().lock();
     for (place, line) in super::input::lines(&path)?.split(b'\n').enumerate() {
         let line = line.map_err(|error| {
-            let hint = if place == 0 {
-                "is it a file that can be read?"
-            } else {
-                "the lines before this were answered"
-            };
-            CliError::read(
-                format!("line {} of {} cannot be read: {error}", place + 1, super::input::shown(&path)),
-                hint,
-            )
+            let told = Args::new()
+                .with("line", Arg::Text((place + 1).to_string()))
+                .with("file", super::input::file(&path))
+                .with("detail", Arg::Text(error.to_string()));
+            CliError::read(if place == 0 { "first_line" } else { "line" }, told)
         })?;
         if line.iter().all(u8::is_ascii_whitespace) {
             continue;
         }
         let given = one(&line).map(|given| Given { doubtful: super::catch::doubtful(args), ..given });
         let object = match given.and_then(|given| given.work_out()) {
-            Ok(outcome) => super::catch::object(&outcome, system),
+            Ok(outcome) => super::catch::object(&outcome, words),
             Err(error) => {
                 answer.faulty = true;
                 // A note is a courtesy; where it cannot be written the answer still says what is wrong.
-                let _ = writeln!(notes, "line {}: {}", place + 1, error.line());
-                json!({ "error": { "code": error.code, "message": error.line() } })
+                let message = error.line(words);
+                let number = (place + 1).to_string();
+                let note = [("number", number.into()), ("message", message.clone().into())];
+                let _ = writeln!(notes, "{}", words.say("line-of_batch", &note));
+                json!({ "error": { "code": error.code, "message": message } })
             }
         };
         answer.outside |= is_outside(&object);
@@ -54,7 +54,7 @@ pub fn run(args: &CatchArgs, system: UnitSystem) -> Result<Answer, CliError> {
 }
 
 fn unwritten(error: &std::io::Error) -> CliError {
-    CliError::read(format!("the answer cannot be written: {error}"), "is there room where it goes?")
+    CliError::read("unwritten", Args::new().with("detail", Arg::Text(error.to_string())))
 }
 
 fn is_outside(object: &Value) -> bool {
@@ -64,32 +64,18 @@ fn is_outside(object: &Value) -> bool {
 
 fn one(line: &[u8]) -> Result<Given, CliError> {
     let value: Value = serde_json::from_slice(line).map_err(|error| {
-        CliError::usage(
-            "not_json",
-            format!("this line is not JSON: {error}"),
-            "write one object on each line",
-        )
+        CliError::usage("not_json", Args::new().with("detail", Arg::Text(error.to_string())))
     })?;
     let Value::Object(object) = value else {
-        return Err(CliError::usage(
-            "not_an_object",
-            "this line is not an object",
-            "write one object on each line",
-        ));
+        return Err(CliError::usage("not_an_object", Args::new()));
     };
     if let Some(odd) = object.keys().find(|key| !KNOWN.contains(&key.as_str())) {
-        return Err(CliError::usage(
-            "unknown_field",
-            format!("there is no field \"{odd}\""),
-            format!("fields that would do: {}", KNOWN.join(", ")),
-        ));
+        let told =
+            Args::new().with("field", Arg::Text(odd.clone())).with("known", Arg::Text(KNOWN.join(", ")));
+        return Err(CliError::usage("unknown_field", told));
     }
     let Some(Value::Array(readings)) = object.get("readings") else {
-        return Err(CliError::usage(
-            "no_readings",
-            "readings: a list is needed",
-            "write \"readings\": [\"14 fl oz\", null]",
-        ));
+        return Err(CliError::usage("no_readings", Args::new()));
     };
     let mut tips = Vec::new();
     for (number, reading) in (1..).zip(readings) {
@@ -108,7 +94,7 @@ fn one(line: &[u8]) -> Result<Given, CliError> {
         risk: match object.get("risk") {
             None | Some(Value::Null) => None,
             Some(Value::Number(risk)) => risk.as_f64(),
-            Some(other) => return Err(wrong("risk", other, "a number is needed, as 0.05")),
+            Some(other) => return Err(wrong("risk", other, "risk")),
         },
         density: text(&object, "density")?,
         order: order(&object)?,
@@ -143,14 +129,14 @@ fn tip(number: u32, value: &Value) -> Result<Vec<GivenReading>, CliError> {
 }
 
 fn reading(number: u32, value: &Value) -> Result<GivenReading, CliError> {
-    let name = format!("tip {number}");
+    let at = || Place::Tip(number);
     match value {
         Value::String(text) => Ok(GivenReading { reading: text.clone(), ..GivenReading::default() }),
         Value::Number(bare) => Ok(GivenReading { reading: bare.to_string(), ..GivenReading::default() }),
         Value::Object(object) => {
             if let Some(odd) = object.keys().find(|key| !["reading", "time", "step"].contains(&key.as_str()))
             {
-                return Err(wrong(&name, &Value::from(odd.as_str()), "a reading has reading, time and step"));
+                return Err(wrong(at(), &Value::from(odd.as_str()), "reading_field"));
             }
             let given = match object.get("reading") {
                 Some(Value::Number(bare)) => bare.to_string(),
@@ -158,17 +144,16 @@ fn reading(number: u32, value: &Value) -> Result<GivenReading, CliError> {
             };
             Ok(GivenReading { reading: given, time: text(object, "time")?, step: text(object, "step")? })
         }
-        other => Err(wrong(&name, other, "write a reading as \"14 fl oz\", or null where it was not caught")),
+        other => Err(wrong(at(), other, "reading")),
     }
 }
 
 fn needed(object: &Map<String, Value>, name: &str, example: &str) -> Result<String, CliError> {
     text(object, name)?.ok_or_else(|| {
-        CliError::usage(
-            "missing_field",
-            format!("{name} is missing"),
-            format!("write \"{name}\": \"{example}\""),
-        )
+        let told = Args::new()
+            .with("field", Arg::Text(name.to_string()))
+            .with("example", Arg::Text(example.to_string()));
+        CliError::usage("missing_field", told)
     })
 }
 
@@ -176,13 +161,12 @@ fn text(object: &Map<String, Value>, name: &str) -> Result<Option<String>, CliEr
     match object.get(name) {
         None | Some(Value::Null) => Ok(None),
         Some(Value::String(text)) => Ok(Some(text.clone())),
-        Some(other) => Err(wrong(name, other, "write it in quotes with its unit")),
+        Some(other) => Err(wrong(name, other, "text")),
     }
 }
 
 /// The order of the cups: tip numbers from 1.
 fn order(object: &Map<String, Value>) -> Result<Vec<u32>, CliError> {
-    let would_do = "write the tips in the order they were caught, as [1, 2, 3, 1]";
     match object.get("order") {
         None | Some(Value::Null) => Ok(Vec::new()),
         Some(Value::Array(numbers)) => numbers
@@ -190,10 +174,10 @@ fn order(object: &Map<String, Value>) -> Result<Vec<u32>, CliError> {
             .map(|number| {
                 let tip =
                     number.as_u64().and_then(|number| u32::try_from(number).ok()).filter(|tip| *tip > 0);
-                tip.ok_or_else(|| wrong("order", number, would_do))
+                tip.ok_or_else(|| wrong("order", number, "order"))
             })
             .collect(),
-        Some(other) => Err(wrong("order", other, would_do)),
+        Some(other) => Err(wrong("order", other, "order")),
     }
 }
 
@@ -208,6 +192,8 @@ fn share(object: &Map<String, Value>, name: &str) -> Result<Option<String>, CliE
     }
 }
 
-fn wrong(name: &str, value: &Value, would_do: &str) -> CliError {
-    CliError::usage("wrong_kind", format!("{name}: {value} will not do"), would_do)
+/// A value of the wrong kind; the case says what would do.
+fn wrong(at: impl Into<Place>, value: &Value, case: &'static str) -> CliError {
+    let told = Args::new().with("given", Arg::Text(value.to_string()));
+    CliError::usage("wrong_kind", told).case(case).at(at)
 }

@@ -5,10 +5,10 @@ use calibration::catch::{
 };
 use calibration::verdict::{CatchVerdicts, Model, Settles, judge_catches};
 use sprayer::{GroupId, RatedFlow};
-use units::{Caught, Coded, Density, Dimension, Marks, Pressure, Quantity, Time, Unit, Volume};
+use units::{Arg, Args, Caught, Coded, Density, Dimension, Marks, Pressure, Quantity, Time, Unit, Volume};
 
 use super::input::known;
-use crate::error::CliError;
+use crate::error::{CliError, Place};
 
 /// What was given for a catch test, as texts with the name each is known by.
 #[derive(Debug, Default)]
@@ -97,11 +97,8 @@ impl Given {
         let cup = Cup { marks: Some(marks), holds: holds.transpose()? };
         let at_pressure = rated.map(|rated| self.new_tip(rated)).transpose()?;
         let expected = at_pressure.as_ref().map(|new| known("pressure", new.flow())).transpose()?;
-        let findings = known("", round.look_for_absurd(&cup, expected, self.doubtful)).map_err(|error| {
-            error.unless_kept(
-                "look at the reading, its unit and the time; if it is right, add --keep-doubtful",
-            )
-        })?;
+        let findings = known("", round.look_for_absurd(&cup, expected, self.doubtful))
+            .map_err(|error| error.unless_kept("keep_doubtful-option"))?;
         let usual_new = known("limit", LimitProfile::named("new-10"))?.limit(nominal);
         let new_limit = match profile {
             Choice::Named(profile) => profile.over_new(nominal).unwrap_or(usual_new),
@@ -124,23 +121,20 @@ impl Given {
         for tip in &round.tips {
             let named = self.order.iter().filter(|number| **number == tip.number).count();
             if named != tip.catches.len() {
-                return Err(CliError::usage(
-                    "order_count",
-                    format!(
-                        "order: tip {} is named {named} times, but was caught {} times",
-                        tip.number,
-                        tip.catches.len()
-                    ),
-                    "name each tip once for each of its readings, in the order they were caught, as 1,2,3,1",
-                ));
+                let told = Args::new()
+                    .with("tip", Arg::Count(tip.number))
+                    .with("named", Arg::Text(named.to_string()))
+                    .with("caught", Arg::Text(tip.catches.len().to_string()));
+                return Err(CliError::usage("order_count", told).at("order"));
             }
         }
         match self.order.iter().find(|number| !round.tips.iter().any(|tip| tip.number == **number)) {
-            Some(number) => Err(CliError::usage(
-                "order_no_such_tip",
-                format!("order: there is no tip {number}; there are {}", round.tips.len()),
-                "tips are numbered from the left from 1",
-            )),
+            Some(number) => {
+                let told = Args::new()
+                    .with("tip", Arg::Count(*number))
+                    .with("tips", Arg::Text(round.tips.len().to_string()));
+                Err(CliError::usage("order_no_such_tip", told).at("order"))
+            }
             None => Ok(()),
         }
     }
@@ -159,11 +153,8 @@ impl Given {
             if let Some(text) = given {
                 *doubt = known(name, units::percent(text))?;
                 if *doubt >= 0.5 {
-                    return Err(CliError::usage(
-                        "doubt_too_large",
-                        format!("{name}: \"{text}\" is more than a reading can bear"),
-                        "give a standard uncertainty below 50 %, as 1 %",
-                    ));
+                    let told = Args::new().with("given", Arg::Text(text.clone()));
+                    return Err(CliError::usage("doubt_too_large", told).at(name));
                 }
             }
         }
@@ -206,35 +197,35 @@ fn catch_of(
     marks: &Marks,
     unit: Option<&Unit>,
 ) -> Result<Catch, CliError> {
-    let name = format!("tip {number}");
-    let caught = known(&name, Caught::parse(&given.reading, unit))?;
-    let own_time = given.time.as_deref().map(|text| positive_time(&name, text)).transpose()?;
-    let own_marks = given.step.as_deref().map(|text| self::marks(&name, text)).transpose()?;
+    let at = || Place::Tip(number);
+    let caught = known(at(), Caught::parse(&given.reading, unit))?;
+    let own_time = given.time.as_deref().map(|text| positive_time(at(), text)).transpose()?;
+    let own_marks = given.step.as_deref().map(|text| self::marks(at(), text)).transpose()?;
     // Marks of a cup say nothing about a scale; a weighed catch needs its own.
     let usual = (marks.step().dimension() == caught.written().dimension()).then(|| marks.clone());
     if usual.is_none() && own_marks.is_none() {
-        return Err(CliError::usage(
-            "step_of_scale",
-            format!("{name}: \"{}\" cannot be read on marks of \"{}\"", given.reading, marks.step().text()),
-            "give the step of the scale, as 2 g",
-        ));
+        let told = Args::new()
+            .with("given", Arg::Text(given.reading.clone()))
+            .with("marks", Arg::Text(marks.step().text().to_string()));
+        return Err(CliError::usage("step_of_scale", told).at(at()));
     }
-    known(&name, Catch::new(caught, own_marks.or(usual), own_time.unwrap_or(time), None))
+    known(at(), Catch::new(caught, own_marks.or(usual), own_time.unwrap_or(time), None))
 }
 
 /// Marks: a volume, or a weight for a scale.
-fn marks(name: &str, text: &str) -> Result<Marks, CliError> {
+fn marks(at: impl Into<Place>, text: &str) -> Result<Marks, CliError> {
+    let at = at.into();
     let step = match units::quantity(text, Dimension::Volume) {
         Err(error) if error.code() == "quantity_wrong_unit" => {
-            known(name, Caught::parse(text, None))?.written().clone()
+            known(at.clone(), Caught::parse(text, None))?.written().clone()
         }
-        other => known(name, other)?,
+        other => known(at.clone(), other)?,
     };
-    known(name, Marks::every(step))
+    known(at, Marks::every(step))
 }
 
-fn positive_time(name: &str, text: &str) -> Result<Time, CliError> {
-    let time: Time = super::input::positive(name, text)?;
+fn positive_time(at: impl Into<Place>, text: &str) -> Result<Time, CliError> {
+    let time: Time = super::input::positive(at, text)?;
     debug_assert!(time.is_positive());
     Ok(time)
 }

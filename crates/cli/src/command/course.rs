@@ -3,7 +3,8 @@
 use calibration::course::{Course, CourseKind, CupUnit};
 use calibration::drive::{Timing, short_course, time_for_course};
 use serde_json::json;
-use units::{Amount, Kind, Length, Speed, UnitSystem};
+use units::{Amount, Arg, Args, Kind, Length, Speed, UnitSystem};
+use words::Words;
 
 use super::input::{known, maybe, positive};
 use crate::args::CourseArgs;
@@ -11,7 +12,8 @@ use crate::error::CliError;
 use crate::out::{Answer, finding, findings, number, quantity, working};
 
 /// Works it out.
-pub fn run(args: &CourseArgs, system: UnitSystem) -> Result<Answer, CliError> {
+pub fn run(args: &CourseArgs, words: &Words) -> Result<Answer, CliError> {
+    let system = words.reader().units;
     let width: Length = positive("--width", &args.width)?;
     let kind = match (system, args.boomless) {
         (UnitSystem::Metric, _) => CourseKind::Metric,
@@ -33,28 +35,28 @@ pub fn run(args: &CourseArgs, system: UnitSystem) -> Result<Answer, CliError> {
         "cup_unit": cup,
         "factor": number(course.factor()),
         "rate_unit": rate,
-        "findings": findings(&list, system),
+        "findings": findings(&list, words),
         "working": working(&course.working(), system),
     });
     let mut answer = Answer::default();
-    let long = Amount::new(course.length(), Kind::Length).text(system);
     // Nobody says 360 in for the width of a swath.
     let kind = if width > Length::feet(10.0) { Kind::Length } else { Kind::Width };
-    let shown_width = Amount::new(width, kind).text(system);
-    answer.main(format!("{long} for {shown_width}"));
-    answer.findings(&list, system);
+    let told = Args::new()
+        .with("length", Arg::Amount(Amount::new(course.length(), Kind::Length)))
+        .with("width", Arg::Amount(Amount::new(width, kind)));
+    answer.main(words.say_with("line-course", &told));
+    answer.findings(&list, words);
     if let Some(speed) = speed {
         let time = known("--speed", time_for_course(course.length(), speed))?;
         object["time"] = quantity(time, Kind::Time, system);
-        answer.plain(format!(
-            "takes {} at {}",
-            Amount::new(time, Kind::Time).text(system),
-            Amount::new(speed, Kind::Speed).text(system)
-        ));
+        let told = Args::new()
+            .with("time", Arg::Amount(Amount::new(time, Kind::Time)))
+            .with("speed", Arg::Amount(Amount::new(speed, Kind::Speed)));
+        answer.plain(words.say_with("line-takes", &told));
         if let Some(short) = known("--speed", short_course(course.length(), speed, &Timing::default()))? {
             let short = short.finding();
-            object["short"] = finding(&short, system);
-            answer.findings(&[short], system);
+            object["short"] = finding(&short, words);
+            answer.findings(&[short], words);
         }
     }
     answer.why(course.working());

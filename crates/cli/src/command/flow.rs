@@ -2,7 +2,8 @@
 
 use serde_json::json;
 use sprayer::{RatedFlow, Scale, TipSize};
-use units::{Amount, Arg, Density, Finding, Flow, Kind, Pressure, UnitSystem, Weight, Working};
+use units::{Amount, Arg, Args, Density, Finding, Flow, Kind, Pressure, UnitSystem, Weight, Working};
+use words::Words;
 
 use super::input::{known, maybe, positive};
 use crate::args::FlowArgs;
@@ -10,7 +11,8 @@ use crate::error::CliError;
 use crate::out::{Answer, findings, number, quantity, working};
 
 /// Works it out.
-pub fn run(args: &FlowArgs, system: UnitSystem) -> Result<Answer, CliError> {
+pub fn run(args: &FlowArgs, words: &Words) -> Result<Answer, CliError> {
+    let system = words.reader().units;
     let rated = rated_of(args, system)?;
     let density: Option<Density> = maybe("--density", args.density.as_ref())?;
     let factor = match density {
@@ -28,12 +30,12 @@ pub fn run(args: &FlowArgs, system: UnitSystem) -> Result<Answer, CliError> {
             (water, known("--flow", rated.pressure_for(water))?)
         }
         (None, None) => {
-            return Err(CliError::usage("no_pressure", "no pressure is given", "give --pressure or --flow"));
+            return Err(CliError::usage("no_pressure", Args::new()));
         }
     };
     let flow = water / factor;
     if pressure > HIGHEST {
-        return Err(beyond(args, pressure, system));
+        return Err(beyond(args, pressure));
     }
     let doubtful: Vec<Finding> = doubtful(pressure).into_iter().collect();
     let steps = steps(&rated, pressure, factor, flow);
@@ -42,29 +44,22 @@ pub fn run(args: &FlowArgs, system: UnitSystem) -> Result<Answer, CliError> {
         "pressure": quantity(pressure, Kind::Pressure, system),
         "water_flow": quantity(water, Kind::Flow, system),
         "density_factor": number(factor),
-        "findings": findings(&doubtful, system),
+        "findings": findings(&doubtful, words),
         "working": working(&steps, system),
     }));
-    let text = |amount: Amount| amount.text(system);
-    answer.main(format!(
-        "{} at {}",
-        text(Amount::new(flow, Kind::Flow)),
-        text(Amount::new(pressure, Kind::Pressure))
-    ));
+    let told = Args::new()
+        .with("flow", Arg::Amount(Amount::new(flow, Kind::Flow)))
+        .with("pressure", Arg::Amount(Amount::new(pressure, Kind::Pressure)))
+        .with("water", Arg::Amount(Amount::new(water, Kind::Flow)))
+        .with("factor", Arg::Number(factor));
+    answer.main(words.say_with("line-flow", &told));
     if density.is_some() {
-        answer.plain(format!(
-            "of this carrier; water would be {} (factor {})",
-            text(Amount::new(water, Kind::Flow)),
-            units::sensible(factor)
-        ));
-        let differs = (factor - 1.0).abs();
-        if differs > sprayer::OWN_TEST_ABOVE {
-            answer.plain(
-                "The flow differs from water's by more than 5 %: a calibration with water must be corrected for it (ASTM E549-87, 4.2).",
-            );
+        answer.plain(words.say_with("line-of_this_carrier", &told));
+        if (factor - 1.0).abs() > sprayer::OWN_TEST_ABOVE {
+            answer.plain(words.label("line-differs_from_water"));
         }
     }
-    answer.findings(&doubtful, system);
+    answer.findings(&doubtful, words);
     answer.why(steps);
     Ok(answer)
 }
@@ -75,39 +70,29 @@ const HIGHEST: Pressure = Pressure::psi(1000.0);
 const SELDOM: (Pressure, Pressure) = (Pressure::psi(5.0), Pressure::psi(150.0));
 
 /// A pressure that no tip is sprayed at, with the option that asks for it.
-fn beyond(args: &FlowArgs, pressure: Pressure, system: UnitSystem) -> CliError {
-    let (name, text) = match (&args.pressure, &args.flow) {
-        (Some(text), _) => ("--pressure", text.as_str()),
-        (None, flow) => ("--flow", flow.as_deref().unwrap_or_default()),
+fn beyond(args: &FlowArgs, pressure: Pressure) -> CliError {
+    let (name, text, case) = match (&args.pressure, &args.flow) {
+        (Some(text), _) => ("--pressure", text.as_str(), "pressure"),
+        (None, flow) => ("--flow", flow.as_deref().unwrap_or_default(), "flow"),
     };
-    let shown = |pressure| Amount::new(pressure, Kind::Pressure).text(system);
-    let message = if name == "--flow" {
-        format!(
-            "{name}: \"{}\" takes {} through this tip; at most {} can be",
-            text.trim(),
-            shown(pressure),
-            shown(HIGHEST)
-        )
-    } else {
-        format!("{name}: \"{}\" is more than any sprayer has; at most {} can be", text.trim(), shown(HIGHEST))
-    };
-    CliError::usage(
-        "pressure_beyond",
-        message,
-        "look at the number and its unit; 0.30 gal/min and 40 psi are usual for a tip",
-    )
+    let shown = |pressure| Arg::Amount(Amount::new(pressure, Kind::Pressure));
+    let mut told = Args::new().with("given", Arg::Text(text.trim().to_string())).with("most", shown(HIGHEST));
+    if case == "flow" {
+        told = told.with("takes", shown(pressure));
+    }
+    CliError::usage("pressure_beyond", told).case(case).at(name)
 }
 
 /// A pressure that is seldom meant.
 fn doubtful(pressure: Pressure) -> Option<Finding> {
-    let english = if pressure < SELDOM.0 {
-        "At {pressure} hardly any tip makes a whole fan. Are the numbers and their units right?"
+    let (case, english) = if pressure < SELDOM.0 {
+        ("low", "At {pressure} hardly any tip makes a whole fan. Are the numbers and their units right?")
     } else if pressure > SELDOM.1 {
-        "Hardly any boom sprays at {pressure}. Are the numbers and their units right?"
+        ("high", "Hardly any boom sprays at {pressure}. Are the numbers and their units right?")
     } else {
         return None;
     };
-    let finding = Finding::new(Weight::Doubt, "pressure_doubtful", english);
+    let finding = Finding::new(Weight::Doubt, "pressure_doubtful", english).case(case);
     Some(finding.with("pressure", Arg::Amount(Amount::new(pressure, Kind::Pressure))))
 }
 
@@ -116,7 +101,7 @@ pub fn rated_of(args: &FlowArgs, system: UnitSystem) -> Result<RatedFlow, CliErr
     match (&args.rated, &args.size) {
         (Some(text), _) => rated_from("--rated", text),
         (None, Some(name)) => size_from("--size", name, system),
-        (None, None) => Err(CliError::usage("no_tip", "no tip is given", "give --rated or --size")),
+        (None, None) => Err(CliError::usage("no_tip", Args::new())),
     }
 }
 

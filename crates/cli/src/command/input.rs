@@ -3,36 +3,39 @@
 use std::io::{BufRead, Read};
 use std::path::Path;
 
-use units::{Coded, Quantity};
+use units::{Arg, Args, Coded, Dimension, Quantity};
 
-use crate::error::CliError;
+use crate::error::{CliError, Place};
 
 /// Takes a result, or says which option is at fault.
-pub fn known<T, E: Coded>(name: &str, result: Result<T, E>) -> Result<T, CliError> {
-    result.map_err(|error| CliError::input(name, &error))
+pub fn known<T, E: Coded>(at: impl Into<Place>, result: Result<T, E>) -> Result<T, CliError> {
+    result.map_err(|error| CliError::input(at, &error))
 }
 
 /// A quantity from an option.
-pub fn quantity<Q: Quantity>(name: &str, text: &str) -> Result<Q, CliError> {
-    known(name, Q::parse(text))
+pub fn quantity<Q: Quantity>(at: impl Into<Place>, text: &str) -> Result<Q, CliError> {
+    known(at, Q::parse(text))
 }
 
 /// A quantity above nothing from an option.
-pub fn positive<Q: Quantity>(name: &str, text: &str) -> Result<Q, CliError> {
-    let value: Q = quantity(name, text)?;
-    if value.is_positive() {
-        return Ok(value);
-    }
-    Err(CliError::usage(
-        "not_positive",
-        format!("{name}: \"{}\" must be more than nothing", text.trim()),
-        format!("{} above nothing is needed: {}", Q::DIMENSION.name(), Q::DIMENSION.would_do()),
-    ))
+pub fn positive<Q: Quantity>(at: impl Into<Place>, text: &str) -> Result<Q, CliError> {
+    let at = at.into();
+    let value: Q = quantity(at.clone(), text)?;
+    if value.is_positive() { Ok(value) } else { Err(not_positive(at, text, Q::DIMENSION)) }
 }
 
 /// A quantity above nothing from an option that may be left out.
-pub fn maybe<Q: Quantity>(name: &str, text: Option<&String>) -> Result<Option<Q>, CliError> {
-    text.map(|text| positive(name, text)).transpose()
+pub fn maybe<Q: Quantity>(at: impl Into<Place>, text: Option<&String>) -> Result<Option<Q>, CliError> {
+    text.map(|text| positive(at, text)).transpose()
+}
+
+/// A quantity that is nothing or less where that cannot be.
+pub fn not_positive(at: impl Into<Place>, text: &str, kind: Dimension) -> CliError {
+    let args = Args::new()
+        .with("given", Arg::Text(text.trim().to_string()))
+        .with("kind", kind.word())
+        .with("would_do", kind.would_do_word());
+    CliError::usage("not_positive", args).at(at)
 }
 
 /// A file, or standard input for `-`, to be read line by line however long it is.
@@ -60,16 +63,26 @@ pub fn bytes(path: &Path, limit: u64) -> Result<Vec<u8>, CliError> {
     Ok(content)
 }
 
-/// A file's name in a message.
-pub fn shown(path: &Path) -> String {
-    if path == Path::new("-") { "standard input".to_string() } else { path.display().to_string() }
+/// A file as a place.
+pub fn place(path: &Path) -> Place {
+    if path == Path::new("-") { Place::StandardInput } else { Place::Named(path.display().to_string()) }
+}
+
+/// A file in a sentence.
+pub fn file(path: &Path) -> Arg {
+    if path == Path::new("-") {
+        Arg::Word { code: "standard_input", english: "standard input" }
+    } else {
+        Arg::Text(path.display().to_string())
+    }
 }
 
 fn cannot(path: &Path, error: &std::io::Error) -> CliError {
-    let hint = match error.kind() {
-        std::io::ErrorKind::NotFound => "there is no such file; look at the name and the folder",
-        std::io::ErrorKind::PermissionDenied => "this file may not be read by you",
-        _ => "is it a file that can be read?",
+    let case = match error.kind() {
+        std::io::ErrorKind::NotFound => "missing",
+        std::io::ErrorKind::PermissionDenied => "forbidden",
+        _ => "other",
     };
-    CliError::read(format!("{} cannot be read: {error}", shown(path)), hint)
+    let args = Args::new().with("file", file(path)).with("detail", Arg::Text(error.to_string()));
+    CliError::read(case, args)
 }

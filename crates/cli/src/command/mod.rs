@@ -15,28 +15,29 @@ mod visit_check;
 mod visit_new;
 mod visit_schema;
 
+use words::Words;
+
 use crate::args::{Cli, Command, VisitCommand};
 use crate::error::CliError;
 use crate::out::Answer;
 
 /// Runs what was typed.
-pub fn run(cli: &Cli) -> Result<Answer, CliError> {
-    let system = cli.system();
+pub fn run(cli: &Cli, words: &Words) -> Result<Answer, CliError> {
     let mut answer = match &cli.command {
-        Command::Course(args) => course::run(args, system),
-        Command::Speed(args) => speed::run(args, system),
-        Command::Rate(args) => rate::run(args, system),
-        Command::Flow(args) => flow::run(args, system),
-        Command::Spacing(args) => spacing::run(args, system),
-        Command::Catch(args) if args.batch.is_some() => catch_batch::run(args, system),
-        Command::Catch(args) => catch::run(args, system),
-        Command::Load(args) => load::run(args, system),
+        Command::Course(args) => course::run(args, words),
+        Command::Speed(args) => speed::run(args, words),
+        Command::Rate(args) => rate::run(args, words),
+        Command::Flow(args) => flow::run(args, words),
+        Command::Spacing(args) => spacing::run(args, words),
+        Command::Catch(args) if args.batch.is_some() => catch_batch::run(args, words),
+        Command::Catch(args) => catch::run(args, words),
+        Command::Load(args) => load::run(args, words),
         Command::Visit(args) => match &args.command {
-            VisitCommand::Check { file } => visit_check::run(file, system),
-            VisitCommand::New => Ok(visit_new::run()),
+            VisitCommand::Check { file } => visit_check::run(file, words),
+            VisitCommand::New => Ok(visit_new::run(words)),
             VisitCommand::Schema => visit_schema::run(),
         },
-        Command::Completions { shell } => completions::run(*shell),
+        Command::Completions { shell } => completions::run(*shell, words),
     }?;
     if !cli.why {
         answer.working.clear();

@@ -6,23 +6,24 @@ use calibration::rate::{
     FlowSpeedWidth, FromRow, HandWalking, Input, KnownArea, Rate, RateError, per_small_area,
 };
 use serde_json::{Value, json};
-use units::{Amount, Doubted, Finding, Kind, Length, Quantity, UnitSystem, Volume, sensible_doubt};
+use units::{Amount, Arg, Args, Doubted, Finding, Kind, Length, Quantity, UnitSystem, Volume};
+use words::Words;
 
-use super::input::known;
+use super::input::{known, not_positive};
 use crate::args::{RateArgs, WidthKind};
 use crate::error::CliError;
-use crate::out::{self, Answer, findings, ranged, working};
+use crate::out::{self, Answer, findings, ranged, with_range, working};
 
 /// Works it out.
-pub fn run(args: &RateArgs, system: UnitSystem) -> Result<Answer, CliError> {
+pub fn run(args: &RateArgs, words: &Words) -> Result<Answer, CliError> {
     let rates = rates(args)?;
-    let mut answer = Answer::of(object(&rates, system));
+    let mut answer = Answer::of(object(&rates, words));
     let mut told: Vec<Finding> = Vec::new();
     for rate in &rates {
-        lines(&mut answer, rate, system);
+        lines(&mut answer, rate, words);
         // What is said of the treated ground and of the crop alike is told once.
         let new: Vec<Finding> = rate.findings.iter().filter(|one| !told.contains(one)).cloned().collect();
-        answer.findings(&new, system);
+        answer.findings(&new, words);
         answer.why(rate.working.clone());
         told.extend(new);
     }
@@ -80,11 +81,7 @@ fn by_kind(args: &RateArgs, collected: Collected) -> Result<Vec<Rate>, CliError>
         WidthKind::Hand => {
             let width = width(Known::swath_by_sight)?;
             let Collected::Flow { flow, speed } = collected else {
-                return Err(CliError::usage(
-                    "hand_needs_flow",
-                    "a hand sprayer's rate needs --flow and --speed",
-                    "or give --used and --area for a sprayed plot",
-                ));
+                return Err(CliError::usage("hand_needs_flow", Args::new()));
             };
             vec![worked(args, HandWalking { flow, speed, width }.rate())?]
         }
@@ -93,16 +90,15 @@ fn by_kind(args: &RateArgs, collected: Collected) -> Result<Vec<Rate>, CliError>
 
 /// A width that the rate is not worked out with would be passed over in silence; it is refused.
 fn which_width(args: &RateArgs, kind: WidthKind) -> Result<(), CliError> {
-    let (name, would_do) = match kind {
+    match kind {
         WidthKind::Directed if args.width.is_some() => {
-            ("--width", "give --row alone: a row's tips serve the row spacing")
+            Err(CliError::usage("two_widths", Args::new()).case("width"))
         }
         WidthKind::Broadcast | WidthKind::Boomless | WidthKind::Hand if args.row.is_some() => {
-            ("--row", "for a band add --kind band; for several tips to a row leave --width out")
+            Err(CliError::usage("two_widths", Args::new()).case("row"))
         }
-        _ => return Ok(()),
-    };
-    Err(CliError::usage("two_widths", format!("{name} is not used for this kind of rate"), would_do))
+        _ => Ok(()),
+    }
 }
 
 fn used_over(args: &RateArgs, used: Known<Volume>) -> Result<Rate, CliError> {
@@ -111,11 +107,7 @@ fn used_over(args: &RateArgs, used: Known<Volume>) -> Result<Rate, CliError> {
         return worked(args, KnownArea { used, area }.rate());
     }
     let Some(distance) = &args.distance else {
-        return Err(CliError::usage(
-            "used_over_what",
-            "--used needs the ground it was used on",
-            "give --area, or --distance with --swath",
-        ));
+        return Err(CliError::usage("used_over_what", Args::new()));
     };
     let distance = doubted("--distance", distance, Known::taped_course)?;
     let swath = doubted("--swath", given("--swath", args.swath.as_ref())?, Known::swath)?;
@@ -140,11 +132,7 @@ fn worked<T>(args: &RateArgs, rate: Result<T, RateError>) -> Result<T, CliError>
 
 fn given<'a>(name: &str, text: Option<&'a String>) -> Result<&'a str, CliError> {
     text.map(String::as_str).ok_or_else(|| {
-        CliError::usage(
-            "missing_option",
-            format!("{name} is missing"),
-            "see evenswath rate --help for what goes together",
-        )
+        CliError::usage("missing_option", Args::new().with("option", Arg::Text(name.to_string())))
     })
 }
 
@@ -152,11 +140,7 @@ fn given<'a>(name: &str, text: Option<&'a String>) -> Result<&'a str, CliError> 
 fn doubted<Q: Quantity>(name: &str, text: &str, usual: impl Fn(Q) -> Known<Q>) -> Result<Known<Q>, CliError> {
     let Doubted { value, either_way } = known(name, units::doubted::<Q>(text))?;
     if !value.is_positive() {
-        return Err(CliError::usage(
-            "not_positive",
-            format!("{name}: \"{}\" must be more than nothing", text.trim()),
-            format!("units that would do: {}", Q::DIMENSION.would_do()),
-        ));
+        return Err(not_positive(name, text, Q::DIMENSION));
     }
     Ok(match either_way {
         Some(half) => Known::either_way(value, half, DoubtOf::Given),
@@ -165,51 +149,51 @@ fn doubted<Q: Quantity>(name: &str, text: &str, usual: impl Fn(Q) -> Known<Q>) -
 }
 
 /// The JSON object of one rate or, for a band, of the treated ground with the crop's beside it.
-pub fn object(rates: &[Rate], system: UnitSystem) -> Value {
+pub fn object(rates: &[Rate], words: &Words) -> Value {
     let Some((main, others)) = rates.split_first() else { return Value::Null };
-    let mut object = one(main, system);
+    let mut object = one(main, words);
     if let Some(other) = others.first() {
-        object["crop_rate"] = ranged(&other.rate, Kind::Rate, system);
+        object["crop_rate"] = ranged(&other.rate, Kind::Rate, words.reader().units);
     }
     object
 }
 
 /// The JSON object of one rate.
-pub fn one(rate: &Rate, system: UnitSystem) -> Value {
+pub fn one(rate: &Rate, words: &Words) -> Value {
+    let system = words.reader().units;
     let small = per_small_area(&rate.rate).ok();
     json!({
         "rate": ranged(&rate.rate, Kind::Rate, system),
         "method": rate.method.code(),
-        "width": { "kind": rate.width.code(), "why": rate.width.why() },
+        "width": { "kind": rate.width.code(), "why": words.arg(&rate.width.why_word()) },
         "small_area": small.map(|small| out::amount(&small.rate, system)),
-        "findings": findings(&rate.findings, system),
+        "findings": findings(&rate.findings, words),
         "working": working(&rate.working, system),
         "largest_doubt": rate.doubt.largest().map(|share| json!({
-            "of": share.of.name(),
+            "code": share.of.code(),
+            "of": words.arg(&share.of.word()),
             "percent": out::percent(share.relative * units::NORMAL_95),
-            "smaller": share.of.smaller(),
+            "smaller": words.arg(&share.of.smaller_word()),
         })),
     })
 }
 
-fn lines(answer: &mut Answer, rate: &Rate, system: UnitSystem) {
-    let amount = Amount::ranged(&rate.rate, Kind::Rate);
-    let range = amount.range_text(system).map_or(String::new(), |range| format!(", most likely {range}"));
-    answer.main(format!("{}{range}", amount.text(system)));
+fn lines(answer: &mut Answer, rate: &Rate, words: &Words) {
+    answer.main(with_range(words, &Amount::ranged(&rate.rate, Kind::Rate)));
     if let Ok(small) = per_small_area(&rate.rate) {
-        let covers = match system {
-            UnitSystem::Us => format!("a gallon covers {}", small.gallon_covers.text(system)),
-            UnitSystem::Metric => format!("a litre covers {}", small.litre_covers.text(system)),
+        let (key, covers) = match words.reader().units {
+            UnitSystem::Us => ("line-gallon_covers", small.gallon_covers),
+            UnitSystem::Metric => ("line-litre_covers", small.litre_covers),
         };
-        answer.plain(format!("{}; {covers}", small.rate.text(system)));
+        let told = Args::new().with("rate", Arg::Amount(small.rate)).with("area", Arg::Amount(covers));
+        answer.plain(words.say_with(key, &told));
     }
-    answer.plain(format!("width: {}", rate.width.why()));
+    answer.plain(words.say_with("line-width", &Args::new().with("why", rate.width.why_word())));
     if let Some(largest) = rate.doubt.largest() {
-        answer.plain(format!(
-            "most of the doubt: {} (± {} %); to make it smaller, {}",
-            largest.of.name(),
-            sensible_doubt(100.0 * largest.relative * units::NORMAL_95),
-            largest.of.smaller()
-        ));
+        let told = Args::new()
+            .with("of", largest.of.word())
+            .with("doubt", Arg::Doubt(100.0 * largest.relative * units::NORMAL_95))
+            .with("smaller", largest.of.smaller_word());
+        answer.plain(words.say_with("line-most_of_doubt", &told));
     }
 }

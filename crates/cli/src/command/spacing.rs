@@ -2,22 +2,23 @@
 
 use calibration::spacing::{GapLimit, Measured, Side, Spacing, SpacingError, SpacingReadings, check_spacing};
 use serde_json::{Value, json};
-use units::{Amount, Kind, Length, UnitSystem, Verdict, percent_text};
+use units::{Amount, Arg, Args, Kind, Length, Verdict};
+use words::Words;
 
 use super::input::{known, maybe, positive, quantity};
 use crate::args::SpacingArgs;
-use crate::error::CliError;
+use crate::error::{CliError, Place};
 use crate::out::{self, Answer, findings, number, working};
 
 /// Works it out.
-pub fn run(args: &SpacingArgs, system: UnitSystem) -> Result<Answer, CliError> {
-    let lengths = |option: &str, texts: &[String]| -> Result<Vec<Length>, CliError> {
-        (1..).zip(texts).map(|(number, text)| quantity(&format!("{option} {number}"), text)).collect()
+pub fn run(args: &SpacingArgs, words: &Words) -> Result<Answer, CliError> {
+    let lengths = |place: fn(u32) -> Place, texts: &[String]| -> Result<Vec<Length>, CliError> {
+        (1..).zip(texts).map(|(number, text)| quantity(place(number), text)).collect()
     };
     let measured = if args.marks.is_empty() {
-        Measured::Gaps(lengths("gap", &args.gaps)?)
+        Measured::Gaps(lengths(Place::Gap, &args.gaps)?)
     } else {
-        Measured::Marks(lengths("mark", &args.marks)?)
+        Measured::Marks(lengths(Place::Mark, &args.marks)?)
     };
     let share = known("--limit", units::percent(&args.limit))?;
     let usual = SpacingReadings::new(positive("--intended", &args.intended)?, measured);
@@ -37,14 +38,15 @@ pub fn run(args: &SpacingArgs, system: UnitSystem) -> Result<Answer, CliError> {
         let name = if matches!(error, SpacingError::NoSuchTip { .. }) { "--fixed" } else { "" };
         CliError::input(name, &error)
     })?;
-    let mut answer = Answer::of(object(&spacing, system));
-    lines(&mut answer, &spacing, system);
+    let mut answer = Answer::of(object(&spacing, words));
+    lines(&mut answer, &spacing, words);
     answer.outside = spacing.verdict == Verdict::Outside;
     Ok(answer)
 }
 
 /// The JSON object of a spacing check, for the visit as well.
-pub fn object(spacing: &Spacing, system: UnitSystem) -> Value {
+pub fn object(spacing: &Spacing, words: &Words) -> Value {
+    let system = words.reader().units;
     let gaps: Vec<Value> = spacing
         .gaps
         .iter()
@@ -74,7 +76,7 @@ pub fn object(spacing: &Spacing, system: UnitSystem) -> Value {
         "gaps": gaps,
         "moves": moves,
         "limit": { "percent": out::percent(spacing.limit.share()), "source": spacing.limit.source() },
-        "findings": findings(&spacing.findings, system),
+        "findings": findings(&spacing.findings, words),
         "working": working(&spacing.working, system),
     })
 }
@@ -86,28 +88,27 @@ fn side(side: Side) -> &'static str {
     }
 }
 
-fn lines(answer: &mut Answer, spacing: &Spacing, system: UnitSystem) {
+fn lines(answer: &mut Answer, spacing: &Spacing, words: &Words) {
     let off = spacing.gaps.iter().filter(|gap| gap.verdict == Verdict::Outside).count();
-    answer.main(match (spacing.verdict, off) {
-        (Verdict::Within, _) => format!("all {} gaps are within the limit", spacing.gaps.len()),
-        (Verdict::Outside, 1) => format!("1 of {} gaps is off", spacing.gaps.len()),
-        (Verdict::Outside, off) => format!("{off} of {} gaps are off", spacing.gaps.len()),
-        (Verdict::CannotTell, _) => "the tape's marks do not settle it".to_string(),
-    });
+    let key = match spacing.verdict {
+        Verdict::Within => "line-gaps_within",
+        Verdict::Outside => "line-gaps_off",
+        Verdict::CannotTell => "line-gaps_open",
+    };
+    answer.main(words.say(key, &[("gaps", spacing.gaps.len().into()), ("off", off.into())]));
     for gap in &spacing.gaps {
         if gap.verdict == Verdict::Within {
             continue;
         }
-        answer.plain(format!(
-            "  gap {} (tips {} and {}): {}, {} off: {}",
-            gap.number,
-            gap.number,
-            gap.number + 1,
-            Amount::new(gap.size, Kind::Width).text(system),
-            percent_text(gap.error_percent, Some(100.0 * spacing.limit.share())),
-            gap.verdict.word().replace('_', " "),
-        ));
+        let limit = 100.0 * spacing.limit.share();
+        let told = Args::new()
+            .with("gap", Arg::Count(gap.number))
+            .with("next", Arg::Count(gap.number + 1))
+            .with("size", Arg::Amount(Amount::new(gap.size, Kind::Width)))
+            .with("off", Arg::DeviationFrom { percent: gap.error_percent, limit })
+            .with("verdict", Arg::Verdict(gap.verdict));
+        answer.plain(format!("  {}", words.say_with("line-gap", &told)));
     }
-    answer.findings(&spacing.findings, system);
+    answer.findings(&spacing.findings, words);
     answer.why(spacing.working.clone());
 }

@@ -3,15 +3,16 @@
 use calibration::doubt::Known;
 use calibration::drive::{Direction, Drive, DriveError, DriveSpeed, Run, Timing, drive_speed};
 use serde_json::json;
-use units::{Amount, Kind, Length, Time, UnitSystem, Verdict, sensible};
+use units::{Amount, Arg, Args, Kind, Length, Time, Verdict};
+use words::Words;
 
 use super::input::{maybe, positive, quantity};
 use crate::args::SpeedArgs;
 use crate::error::CliError;
-use crate::out::{self, Answer, findings, number, ranged, working};
+use crate::out::{self, Answer, findings, number, ranged, with_range, working};
 
 /// Works it out.
-pub fn run(args: &SpeedArgs, system: UnitSystem) -> Result<Answer, CliError> {
+pub fn run(args: &SpeedArgs, words: &Words) -> Result<Answer, CliError> {
     let course: Length = positive("--distance", &args.distance)?;
     let mut runs = Vec::new();
     for (option, times, direction) in [
@@ -25,11 +26,7 @@ pub fn run(args: &SpeedArgs, system: UnitSystem) -> Result<Answer, CliError> {
         }
     }
     if runs.is_empty() {
-        return Err(CliError::usage(
-            "no_runs",
-            "no run is timed",
-            "give --time \"27.8 s\" for each run, or --there and --back",
-        ));
+        return Err(CliError::usage("no_runs", Args::new()));
     }
     let hand: Time = quantity("--timer", &args.timer)?;
     let drive = Drive {
@@ -42,14 +39,15 @@ pub fn run(args: &SpeedArgs, system: UnitSystem) -> Result<Answer, CliError> {
         let name = if matches!(error, DriveError::Timer { .. }) { "--timer" } else { "" };
         CliError::input(name, &error)
     })?;
-    let mut answer = Answer::of(object(&speed, system));
-    lines(&mut answer, &speed, system);
+    let mut answer = Answer::of(object(&speed, words));
+    lines(&mut answer, &speed, words);
     answer.outside = speed.findings.iter().any(|finding| finding.verdict == Some(Verdict::Outside));
     Ok(answer)
 }
 
 /// The JSON object of a drive, for the visit as well.
-pub fn object(speed: &DriveSpeed, system: UnitSystem) -> serde_json::Value {
+pub fn object(speed: &DriveSpeed, words: &Words) -> serde_json::Value {
+    let system = words.reader().units;
     let runs: Vec<_> = speed
         .runs
         .iter()
@@ -82,18 +80,20 @@ pub fn object(speed: &DriveSpeed, system: UnitSystem) -> serde_json::Value {
         object["outlier"] =
             json!({ "run": outlier.run, "time": out::quantity(outlier.time, Kind::Time, system) });
     }
-    object["findings"] = findings(&speed.findings, system);
+    object["findings"] = findings(&speed.findings, words);
     object["working"] = working(&speed.working, system);
     object
 }
 
-fn lines(answer: &mut Answer, speed: &DriveSpeed, system: UnitSystem) {
+fn lines(answer: &mut Answer, speed: &DriveSpeed, words: &Words) {
     let amount = Amount::ranged(&speed.speed.ranged(), Kind::Speed);
-    let range = amount.range_text(system).map_or(String::new(), |range| format!(", most likely {range}"));
-    answer.main(format!("{}{range}", amount.text(system)));
+    answer.main(with_range(words, &amount));
     if speed.runs.len() > 1 {
-        answer.plain(format!("{} runs, {} % apart", speed.runs.len(), sensible(speed.spread_percent)));
+        let told = Args::new()
+            .with("runs", Arg::Number(speed.runs.len() as f64))
+            .with("apart", Arg::Percent(speed.spread_percent));
+        answer.plain(words.say_with("line-runs_apart", &told));
     }
-    answer.findings(&speed.findings, system);
+    answer.findings(&speed.findings, words);
     answer.why(speed.working.clone());
 }

@@ -2,45 +2,56 @@
 
 use std::path::Path;
 
-use units::{Coded, UnitSystem};
+use units::{Arg, Args, Coded};
+use visit::file::FileErrors;
+use visit::findings::CheckError;
+use words::{Said, Words};
 
-use crate::error::{CliError, INPUT};
+use crate::error::{CliError, INPUT, Place, Problem};
 use crate::out::{Answer, visit_json, visit_text};
 
 /// The most bytes read of a visit file; the reader refuses more with a word of its own.
 const MOST_BYTES: u64 = 1_000_001;
 
 /// Reads the file and works it out.
-pub fn run(file: &Path, system: UnitSystem) -> Result<Answer, CliError> {
+pub fn run(file: &Path, words: &Words) -> Result<Answer, CliError> {
     let bytes = super::input::bytes(file, MOST_BYTES)?;
-    let shown = super::input::shown(file);
-    let visit = visit::file::read(&bytes).map_err(|errors| {
-        let list = errors.list();
-        let mut messages: Vec<(String, Option<String>)> = list
-            .iter()
-            .take(MOST_MESSAGES)
-            .map(|error| (format!("{shown}: {error}"), error.hint()))
-            .collect();
-        if list.len() > MOST_MESSAGES {
-            messages.push((format!("and {} more", list.len() - MOST_MESSAGES), None));
-        }
-        CliError {
-            status: INPUT,
-            code: list.first().map_or("file", |error| error.code).to_string(),
-            messages,
-        }
-    })?;
-    let outcome = visit::findings::findings(&visit, system)
-        .map_err(|error| CliError::input(&shown, &error).unless_kept(HOW_TO_KEEP))?;
-    let mut answer = Answer::of(visit_json::object(&visit, &outcome, system));
-    visit_text::lines(&mut answer, &visit, &outcome, system);
+    let visit = visit::file::read(&bytes).map_err(|errors| mistakes(file, &errors))?;
+    let outcome =
+        visit::findings::findings(&visit, words.reader().units).map_err(|error| cannot_be(file, &error))?;
+    let mut answer = Answer::of(visit_json::object(&visit, &outcome, words));
+    visit_text::lines(&mut answer, &visit, &outcome, words);
     answer.outside = outcome.is_outside();
     Ok(answer)
 }
 
-/// How a reading that cannot be is kept in a visit.
-const HOW_TO_KEEP: &str =
-    "look at the reading, its unit and the time; if it is right, write doubtful = \"keep\" under [catch]";
+/// The mistakes of a file, each with its place; more than a screen of them are counted.
+fn mistakes(file: &Path, errors: &FileErrors) -> CliError {
+    let list = errors.list();
+    let mut problems: Vec<Problem> = Vec::new();
+    for error in list.iter().take(MOST_MISTAKES) {
+        let mut at = vec![super::input::place(file)];
+        at.extend(error.place.map(|(line, column)| Place::LineAndColumn(line, column)));
+        at.extend(error.field.clone().map(Place::Named));
+        // The place is said by ourselves, so only the message is taken as the last resort.
+        let said = Said { english: error.message.clone(), ..Said::by(error) };
+        problems.push(Problem::new(at, said));
+    }
+    if list.len() > MOST_MISTAKES {
+        let more = Arg::Text((list.len() - MOST_MISTAKES).to_string());
+        problems.extend(CliError::usage("more_mistakes", Args::new().with("more", more)).problems);
+    }
+    CliError { status: INPUT, code: list.first().map_or("file", |error| error.code), problems }
+}
+
+/// A fact of the visit that cannot be, with the part it stands in.
+fn cannot_be(file: &Path, error: &CheckError) -> CliError {
+    let said = Said { english: error.message().to_string(), ..Said::by(error) };
+    let at = vec![super::input::place(file), Place::Named(error.part.to_string())];
+    let problems = vec![Problem::new(at, said)];
+    let whole = CliError { status: INPUT, code: error.code(), problems };
+    whole.unless_kept("keep_doubtful-field")
+}
 
 /// More mistakes than these are counted, not shown. Our own choice: a screen's worth.
-const MOST_MESSAGES: usize = 12;
+const MOST_MISTAKES: usize = 12;

@@ -1,15 +1,15 @@
 //! `evenswath visit schema`: the JSON Schema of the visit file.
 
-use crate::error::{CliError, FAULT};
+use units::{Arg, Args};
+
+use crate::error::CliError;
 use crate::out::Answer;
 
 /// Prints the schema, which is JSON with and without `--json`.
 pub fn run() -> Result<Answer, CliError> {
     let schema = visit::file::schema();
-    let object: serde_json::Value = serde_json::from_str(&schema).map_err(|error| CliError {
-        status: FAULT,
-        code: "schema".to_string(),
-        messages: vec![(format!("the schema is not JSON: {error}"), None)],
+    let object: serde_json::Value = serde_json::from_str(&schema).map_err(|error| {
+        CliError::fault("schema", Args::new().with("detail", Arg::Text(error.to_string())))
     })?;
     let mut answer = Answer::default();
     for line in format!("{object:#}").lines() {

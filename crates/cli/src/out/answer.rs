@@ -4,7 +4,8 @@ use std::io::Write;
 
 use anstyle::{AnsiColor, Style};
 use serde_json::Value;
-use units::{Finding, UnitSystem, Weight, Working};
+use units::{Amount, Finding, Weight, Working};
+use words::Words;
 
 use crate::args::Cli;
 use crate::error::{INPUT, OUTSIDE, READ};
@@ -56,13 +57,6 @@ fn with_units_kept(text: &str) -> String {
         kept.push_str(word);
     }
     kept
-}
-
-/// A working's code as a heading: "rate_deviation" reads "Rate deviation".
-fn plain_words(code: &str) -> String {
-    let words = code.replace('_', " ");
-    let mut letters = words.chars();
-    letters.next().map_or(String::new(), |first| first.to_uppercase().chain(letters).collect())
 }
 
 /// Where the words of a line begin: behind its blanks and a list's dash, or its number and sign.
@@ -133,13 +127,9 @@ impl Answer {
     }
 
     /// Adds findings as lines, each with what to do about it.
-    pub fn findings(&mut self, findings: &[Finding], system: UnitSystem) {
+    pub fn findings(&mut self, findings: &[Finding], words: &Words) {
         for finding in findings {
-            let mut text = finding.text(system);
-            if let Some(action) = finding.action(system) {
-                text.push(' ');
-                text.push_str(&action);
-            }
+            let text = words.finding_and_action(finding);
             match finding.weight {
                 Weight::Stop | Weight::Act => self.act(text),
                 _ => self.plain(text),
@@ -154,13 +144,13 @@ impl Answer {
     }
 
     /// Prints it and gives the exit status.
-    pub fn print(&self, cli: &Cli) -> u8 {
+    pub fn print(&self, cli: &Cli, words: &Words) -> u8 {
         let mut notes = anstream::stderr().lock();
         for note in &self.notes {
             // Notes are a courtesy; where they cannot be written the answer still stands.
-            let _ = writeln!(notes, "note: {note}");
+            let _ = writeln!(notes, "{} {note}", words.label("line-note"));
         }
-        let written = if cli.json { self.print_objects() } else { self.print_lines(cli.system()) };
+        let written = if cli.json { self.print_objects() } else { self.print_lines(words) };
         match written {
             // A reader that has seen enough (a pager, `head`) closes the pipe; that is no fault.
             Err(error) if error.kind() != std::io::ErrorKind::BrokenPipe => READ,
@@ -178,7 +168,7 @@ impl Answer {
         out.flush()
     }
 
-    fn print_lines(&self, system: UnitSystem) -> std::io::Result<()> {
+    fn print_lines(&self, words: &Words) -> std::io::Result<()> {
         let mut out = anstream::stdout().lock();
         for line in &self.lines {
             match line {
@@ -191,12 +181,23 @@ impl Answer {
         for working in &self.working {
             writeln!(out)?;
             if self.working.len() > 1 {
-                writeln!(out, "{BOLD}{}{BOLD:#}", plain_words(working.code))?;
+                writeln!(out, "{BOLD}{}{BOLD:#}", words.working_title(working))?;
             }
-            for text in working.lines(system) {
+            for text in words.working(working) {
                 writeln!(out, "{text}")?;
             }
         }
         out.flush()
+    }
+}
+
+/// An amount and, where it has one, the range it most likely lies in.
+pub fn with_range(words: &Words, amount: &Amount) -> String {
+    let shown = words.amount(amount);
+    match words.range(amount) {
+        Some(range) => {
+            words.say("line-amount_and_range", &[("amount", shown.into()), ("range", range.into())])
+        }
+        None => shown,
     }
 }

@@ -2,10 +2,13 @@
 
 mod answer;
 mod json;
+mod visit_again;
+mod visit_answer;
 mod visit_cups;
 mod visit_head;
 pub mod visit_json;
+mod visit_tank;
 pub mod visit_text;
 
-pub use answer::{Answer, BOLD};
+pub use answer::{Answer, BOLD, with_range};
 pub use json::{amount, finding, findings, number, percent, quantity, ranged, working};

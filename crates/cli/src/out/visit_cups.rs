@@ -1,31 +1,38 @@
 //! The row of cups as they stood under the boom, with a sign under each that is not in order, their mean and spread.
 
 use calibration::catch::{GroupSummary, TipState, TipSummary};
-use units::{Amount, Arg, Kind, UnitSystem, Verdict};
+use units::{Amount, Arg, Args, Kind, Verdict};
 use visit::Visit;
 use visit::findings::{Outcome, RoundOutcome};
-use visit::record::Coverage;
+use visit::record::{Coverage, round_said};
+use words::Words;
 
 use super::Answer;
+use crate::command::catch;
 
 /// The row of cups: numbers, readings, and a sign under each that is not in order; below it mean and spread.
-pub fn cups(answer: &mut Answer, visit: &Visit, outcome: &Outcome, system: UnitSystem) {
+pub fn cups(answer: &mut Answer, visit: &Visit, outcome: &Outcome, words: &Words) {
     let Some(catch) = &outcome.catch else { return };
     let now = catch.now();
-    let time = Amount::new(now.round.time, Kind::Time).text(system);
-    let unit = now.round.unit.as_ref().map_or("", units::Unit::text);
+    let mut head = vec![
+        words.label("page-the_cups"),
+        words.arg(&round_said(&now.round.kind)),
+        words.amount(&Amount::new(now.round.time, Kind::Time)),
+        now.round.unit.as_ref().map(|unit| words.unit(unit)).unwrap_or_default(),
+    ];
     // Nobody sits before a hand sprayer, and one cup has no left.
     let hand =
         visit.machine.as_ref().is_some_and(|machine| matches!(machine.coverage, Coverage::Hand { .. }));
-    let side = if hand || now.round.tips.len() < 2 { "" } else { ", from the left as you sit" };
-    let words = ["The cups", now.round.kind.word(), &time, unit];
-    let words: Vec<&str> = words.into_iter().filter(|word| !word.is_empty()).collect();
-    answer.head(format!("{}{side}", words.join(", ")));
+    if !hand && now.round.tips.len() > 1 {
+        head.push(words.label("page-from_the_left"));
+    }
+    head.retain(|part| !part.is_empty());
+    answer.head(head.join(", "));
     for line in now.verdicts.summary.tips.chunks(CUPS_IN_A_LINE) {
-        cup_lines(answer, now, line);
+        cup_lines(answer, now, line, words);
     }
     for group in now.verdicts.summary.groups.iter().filter(|group| group.running.len() > 1) {
-        answer.plain(format!("  {}", mean(now, group, system)));
+        answer.plain(format!("  {}", mean(now, group, words)));
     }
     if now
         .verdicts
@@ -34,16 +41,17 @@ pub fn cups(answer: &mut Answer, visit: &Visit, outcome: &Outcome, system: UnitS
         .iter()
         .any(|tip| sign(tip.state, tip.verdict, tip.measured.map(|range| range.deviation)) != " ")
     {
-        answer
-            .plain("  ^ too much   v too little   x plugged   ? cannot be told from this cup   - not caught");
+        answer.plain(format!("  {}", words.label("page-signs")));
     }
 }
 
 /// Cups in a line, so that it fits a screen 80 letters wide. Our own choice.
 const CUPS_IN_A_LINE: usize = 12;
 
-fn cup_lines(answer: &mut Answer, now: &RoundOutcome, tips: &[TipSummary]) {
-    let mut rows = ["  tip".to_string(), "  cup".to_string(), "     ".to_string()];
+fn cup_lines(answer: &mut Answer, now: &RoundOutcome, tips: &[TipSummary], words: &Words) {
+    let [tip, cup] = ["page-tip", "page-cup"].map(|key| words.label(key));
+    let first = tip.chars().count().max(cup.chars().count()) + 2;
+    let mut rows = [format!("{tip:>first$}"), format!("{cup:>first$}"), " ".repeat(first)];
     let mut section = tips.first().map(|tip| tip.section);
     for tip in tips {
         if section != Some(tip.section) {
@@ -57,7 +65,7 @@ fn cup_lines(answer: &mut Answer, now: &RoundOutcome, tips: &[TipSummary]) {
             .flat_map(|facts| &facts.catches)
             .filter_map(|catch| catch.reading().written().terms().first().map(units::Term::number))
             .collect();
-        let reading = if readings.is_empty() { "-".to_string() } else { readings.join("+") };
+        let reading = if readings.is_empty() { "-".to_string() } else { words.digits(&readings.join("+")) };
         let sign = sign(tip.state, tip.verdict, tip.measured.map(|range| range.deviation));
         let wide = reading.chars().count().max(4) + 1;
         rows[0].push_str(&format!("{:>wide$}", tip.number));
@@ -83,21 +91,22 @@ fn sign(state: TipState, verdict: Option<Verdict>, deviation: Option<f64>) -> &'
 }
 
 /// The mean and the spread of a group; where there are several, of which tips.
-fn mean(now: &RoundOutcome, group: &GroupSummary, system: UnitSystem) -> String {
-    let of = if now.verdicts.summary.groups.len() > 1 {
-        format!("tips {}: ", Arg::Tips(group.running.clone()).text(system))
-    } else {
-        String::new()
+fn mean(now: &RoundOutcome, group: &GroupSummary, words: &Words) -> String {
+    let mut told = Args::new();
+    if let Some(mean) = catch::mean(&now.round, group) {
+        told = told.with("mean", Arg::Amount(mean));
+    }
+    let text = match group.cv_percent {
+        Some(cv) => {
+            let spread = Arg::Text(format!("{} %", words.fixed(cv, 1)));
+            words.say_with("page-mean_spread", &told.with("spread", spread))
+        }
+        None => words.say_with("page-mean", &told),
     };
-    let caught = group.mean.unwrap_or_default() * now.round.time;
-    let unit = now.round.unit.as_ref();
-    let weighed = unit.is_some_and(|unit| unit.dimension() == units::Dimension::Mass);
-    let amount = if weighed {
-        Amount::new(now.round.density * caught, Kind::Mass)
+    if now.verdicts.summary.groups.len() > 1 {
+        let of = words.say_with("page-of_tips", &Args::new().with("tips", Arg::Tips(group.running.clone())));
+        format!("{of}: {text}")
     } else {
-        Amount::new(caught, Kind::Cup)
-    };
-    let amount = unit.map_or(amount.clone(), |unit| amount.shown_in(unit));
-    let spread = group.cv_percent.map_or(String::new(), |cv| format!(", spread (CV) {cv:.1} %"));
-    format!("{of}mean {}{spread}", amount.text(system))
+        text
+    }
 }

@@ -6,12 +6,13 @@ use units::{Kind, UnitSystem};
 use visit::Visit;
 use visit::findings::{CatchOutcome, Outcome, RateOutcome, Repeat, TankOutcome};
 use visit::record::{About, Setting, place_word};
+use words::Words;
 
 use super::{finding, findings, number, quantity, ranged};
 use crate::command::{catch, load, rate, spacing, speed};
 
 /// The whole object.
-pub fn object(visit: &Visit, outcome: &Outcome, system: UnitSystem) -> Value {
+pub fn object(visit: &Visit, outcome: &Outcome, words: &Words) -> Value {
     let mut object = Map::new();
     let mut put = |name: &str, value: Option<Value>| {
         if let Some(value) = value {
@@ -19,18 +20,15 @@ pub fn object(visit: &Visit, outcome: &Outcome, system: UnitSystem) -> Value {
         }
     };
     put("visit", about(&visit.about));
-    put("setting", outcome.setting.as_ref().map(|repeat| setting(repeat, system)));
-    put("look", (!visit.look.is_empty()).then(|| look(visit, outcome, system)));
-    put("spacing", outcome.spacing.as_ref().map(|part| spacing::object(part, system)));
-    put("speed", outcome.speed.as_ref().map(|part| speed::object(part, system)));
-    put("catch", outcome.catch.as_ref().map(|part| catch_object(part, system)));
-    put("rate", outcome.rate.as_ref().map(|part| rate_object(part, system)));
-    put("target", outcome.target.as_ref().map(|part| target(part, system)));
-    put(
-        "change",
-        outcome.change.as_ref().map(|part| json!({ "findings": findings(&part.findings, system) })),
-    );
-    put("tank", outcome.tank.as_ref().map(|part| tank(part, system)));
+    put("setting", outcome.setting.as_ref().map(|repeat| setting(repeat, words)));
+    put("look", (!visit.look.is_empty()).then(|| look(visit, outcome, words)));
+    put("spacing", outcome.spacing.as_ref().map(|part| spacing::object(part, words)));
+    put("speed", outcome.speed.as_ref().map(|part| speed::object(part, words)));
+    put("catch", outcome.catch.as_ref().map(|part| catch_object(part, words)));
+    put("rate", outcome.rate.as_ref().map(|part| rate_object(part, words)));
+    put("target", outcome.target.as_ref().map(|part| target(part, words)));
+    put("change", outcome.change.as_ref().map(|part| json!({ "findings": findings(&part.findings, words) })));
+    put("tank", outcome.tank.as_ref().map(|part| tank(part, words)));
     put(
         "cost",
         outcome.cost.as_ref().map(|part| {
@@ -39,11 +37,11 @@ pub fn object(visit: &Visit, outcome: &Outcome, system: UnitSystem) -> Value {
                 "missing": part.missing.value.to_string(),
                 "over_percent": number(100.0 * part.shares.over),
                 "missing_percent": number(100.0 * part.shares.missing),
-                "findings": findings(&part.findings, system),
+                "findings": findings(&part.findings, words),
             })
         }),
     );
-    put("actions", Some(actions(outcome, system)));
+    put("actions", Some(actions(outcome, words)));
     Value::Object(object)
 }
 
@@ -63,12 +61,13 @@ fn about(about: &About) -> Option<Value> {
     (!object.is_empty()).then_some(Value::Object(object))
 }
 
-fn setting(repeat: &Repeat, system: UnitSystem) -> Value {
+fn setting(repeat: &Repeat, words: &Words) -> Value {
+    let system = words.reader().units;
     json!({
         "drive": setting_fields(&repeat.drive, system),
         "catch": setting_fields(&repeat.catch, system),
         "same": !repeat.differ(),
-        "findings": findings(&repeat.findings, system),
+        "findings": findings(&repeat.findings, words),
     })
 }
 
@@ -95,7 +94,7 @@ fn setting_fields(setting: &Setting, system: UnitSystem) -> Value {
     Value::Object(object)
 }
 
-fn look(visit: &Visit, outcome: &Outcome, system: UnitSystem) -> Value {
+fn look(visit: &Visit, outcome: &Outcome, words: &Words) -> Value {
     let seen: Map<String, Value> = visit
         .look
         .iter()
@@ -104,15 +103,15 @@ fn look(visit: &Visit, outcome: &Outcome, system: UnitSystem) -> Value {
             (item.word().to_string(), Value::from(if yes { "yes" } else { "no" }))
         })
         .collect();
-    json!({ "seen": seen, "findings": findings(&outcome.look, system) })
+    json!({ "seen": seen, "findings": findings(&outcome.look, words) })
 }
 
-fn catch_object(part: &CatchOutcome, system: UnitSystem) -> Value {
+fn catch_object(part: &CatchOutcome, words: &Words) -> Value {
     let rounds: Vec<Value> = part
         .rounds
         .iter()
         .map(|round| {
-            let mut object = catch::round_object(&round.round, &round.verdicts, system);
+            let mut object = catch::round_object(&round.round, &round.verdicts, words);
             object["after"] = Value::from(round.round.kind.word());
             object
         })
@@ -122,19 +121,20 @@ fn catch_object(part: &CatchOutcome, system: UnitSystem) -> Value {
     now
 }
 
-fn rate_object(part: &RateOutcome, system: UnitSystem) -> Value {
-    let mut object = rate::one(part.main(), system);
+fn rate_object(part: &RateOutcome, words: &Words) -> Value {
+    let system = words.reader().units;
+    let mut object = rate::one(part.main(), words);
     if let Some(carrier) = &part.carrier {
         object["of_carrier"] = ranged(carrier, Kind::Rate, system);
     }
     if let Some(cleaned) = &part.once_cleaned {
         object["once_cleaned"] = ranged(cleaned, Kind::Rate, system);
     }
-    let others: Vec<Value> = part.rates.iter().skip(1).map(|other| rate::one(other, system)).collect();
+    let others: Vec<Value> = part.rates.iter().skip(1).map(|other| rate::one(other, words)).collect();
     if !others.is_empty() {
         object["others"] = Value::Array(others);
     }
-    let all: Vec<Value> = part.findings().map(|one| finding(one, system)).collect();
+    let all: Vec<Value> = part.findings().map(|one| finding(one, words)).collect();
     object["findings"] = Value::Array(all);
     object
 }
@@ -148,7 +148,8 @@ fn deviation(deviation: &Deviation) -> Value {
     })
 }
 
-fn target(part: &Judged, system: UnitSystem) -> Value {
+fn target(part: &Judged, words: &Words) -> Value {
+    let system = words.reader().units;
     let products: Vec<Value> = part
         .products
         .iter()
@@ -164,11 +165,12 @@ fn target(part: &Judged, system: UnitSystem) -> Value {
         "against_intended": part.against_intended.as_ref().map(deviation),
         "against_least_carrier": part.against_least_carrier.as_ref().map(deviation),
         "products": products,
-        "findings": findings(&part.findings, system),
+        "findings": findings(&part.findings, words),
     })
 }
 
-fn tank(part: &TankOutcome, system: UnitSystem) -> Value {
+fn tank(part: &TankOutcome, words: &Words) -> Value {
+    let system = words.reader().units;
     let products: Vec<Value> = part
         .full
         .products
@@ -182,7 +184,7 @@ fn tank(part: &TankOutcome, system: UnitSystem) -> Value {
                 "name": product.name,
                 "amount": exact,
                 "measure": product.measure.as_ref().map(|measure| load::amount(measure.amount, system)),
-                "measure_text": product.measure.as_ref().map(|measure| measure.text.as_str()),
+                "measure_text": product.measure.as_ref().map(|measure| load::parts(measure, words)),
             })
         })
         .collect();
@@ -192,18 +194,24 @@ fn tank(part: &TankOutcome, system: UnitSystem) -> Value {
         "products": products,
     });
     if let Some(loads) = &part.loads {
-        object["job"] = load::object(loads, system);
+        object["job"] = load::object(loads, words);
     }
-    object["findings"] = Value::Array(part.findings().map(|one| finding(one, system)).collect());
+    object["findings"] = Value::Array(part.findings().map(|one| finding(one, words)).collect());
     object
 }
 
-fn actions(outcome: &Outcome, system: UnitSystem) -> Value {
+fn actions(outcome: &Outcome, words: &Words) -> Value {
+    let system = words.reader().units;
     let list = outcome.actions.iter().map(|action| {
         let mut object =
-            json!({ "what": action.what(system), "where": action.at(system), "why": action.why(system) });
-        object["finding"] = finding(&action.finding, system);
+            json!({ "what": what(action, words), "where": action.at(system), "why": words.finding(&action.finding) });
+        object["finding"] = finding(&action.finding, words);
         object
     });
     Value::Array(list.collect())
+}
+
+/// What to do: the order, or the finding itself where it says all.
+pub fn what(action: &visit::findings::Action, words: &Words) -> String {
+    words.action(&action.finding).unwrap_or_else(|| words.finding(&action.finding))
 }
