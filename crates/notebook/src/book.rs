@@ -171,8 +171,9 @@ impl Notebook {
     }
 }
 
-/// Whether a line is a withdrawal.
-pub(crate) fn is_withdrawal(line: &Line) -> bool {
+/// Whether a line is a withdrawal: by it everything else about the same thing is taken out.
+#[must_use]
+pub fn is_withdrawal(line: &Line) -> bool {
     // Looked at before it is read, because nearly every line is none.
     let text = line.written.as_ref().map_or("", |written| written.text());
     text.contains("\"withdraw\"")

@@ -18,7 +18,7 @@ mod ranges;
 mod value;
 mod verify;
 
-pub use book::{Notebook, Taken};
+pub use book::{Notebook, Taken, is_withdrawal};
 pub use codec::{LineError, line_text, read_line};
 pub use entry::{Entry, Strike, Told, VERSION};
 pub use file::{FileContent, FileDamage, read_file, write_file};
