@@ -17,7 +17,8 @@ const ENGLISH: &[&str] = &[
     "tip", "mean", "boom", "spread", "gap", "gaps", "width", "plugged", "worn", "again", "likely", "limit",
     "outside", "within", "cannot", "catch", "cup", "cups", "off", "about", "driven", "speed", "rate",
     "units", "there", "here", "nothing", "when", "they", "them", "would", "has", "have", "less", "runs",
-    "clean", "watch", "by", "at", "each", "every", "unknown",
+    "clean", "watch", "by", "at", "each", "every", "unknown", "flow", "pressure", "rated", "density", "time",
+    "length", "spacing", "marks", "hand", "water", "course", "tank", "sum",
 ];
 
 /// What a person reads of a run, without what is the same in every language: options, fields, files, quoted text,

@@ -45,7 +45,7 @@ fn option(arg: Arg, path: &str, words: &Words) -> Arg {
         .map(|names| names.iter().map(|name| words.label(&format!("value-{}", plain(name)))).collect());
     let values = match arg.get_id().as_str() {
         "units" => Some(one_of::<Units>(&key, words)),
-        "lang" => Some(one_of::<Lang>(&key, words)),
+        "lang" | "beside" => Some(one_of::<Lang>(&key, words)),
         "numbers" => Some(one_of::<Numbers>(&key, words)),
         "paper" => Some(one_of::<PaperSize>(&key, words)),
         "kind" => Some(one_of::<WidthKind>(&key, words)),

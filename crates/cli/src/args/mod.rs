@@ -4,6 +4,7 @@ mod catch;
 mod frame;
 mod help;
 mod mistyped;
+mod print;
 mod reader;
 mod steps;
 mod visit;
@@ -12,6 +13,7 @@ use clap::{CommandFactory, FromArgMatches, Parser, Subcommand};
 use words::{Reader, Words};
 
 pub use catch::CatchArgs;
+pub use print::{FromVisit, PaperArgs, PrintArgs, PrintSheet, SheetArgs};
 pub use reader::{Lang, Numbers, PaperSize, Units, language, typed};
 pub use steps::{CourseArgs, FlowArgs, LoadArgs, RateArgs, SpacingArgs, SpeedArgs, WidthKind};
 pub use visit::{VisitArgs, VisitCommand};
@@ -83,6 +85,8 @@ pub enum Command {
     Load(LoadArgs),
     /// A whole visit from a file
     Visit(VisitArgs),
+    /// Sheets to hand over: cups, cab card, tags, paper to fill in, card before the day
+    Print(PrintArgs),
     /// Print completions for a shell
     #[command(after_help = "Example:\n  evenswath completions bash > evenswath.bash")]
     Completions {

@@ -8,7 +8,9 @@ mod course;
 mod flow;
 mod input;
 pub mod load;
+mod print;
 pub mod rate;
+mod sheet;
 pub mod spacing;
 pub mod speed;
 mod visit_check;
@@ -17,7 +19,7 @@ mod visit_schema;
 
 use words::Words;
 
-use crate::args::{Cli, Command, VisitCommand};
+use crate::args::{Cli, Command, SheetArgs, VisitCommand};
 use crate::error::CliError;
 use crate::out::Answer;
 
@@ -33,10 +35,14 @@ pub fn run(cli: &Cli, words: &Words) -> Result<Answer, CliError> {
         Command::Catch(args) => catch::run(args, words),
         Command::Load(args) => load::run(args, words),
         Command::Visit(args) => match &args.command {
-            VisitCommand::Check { file } => visit_check::run(file, words),
+            VisitCommand::Check { file, sheet, beside, picture } => {
+                let sheet = SheetArgs { to: sheet.clone(), beside: *beside, picture: picture.clone() };
+                visit_check::run(file, &sheet, words)
+            }
             VisitCommand::New => Ok(visit_new::run(words)),
             VisitCommand::Schema => visit_schema::run(),
         },
+        Command::Print(args) => print::run(args, words),
         Command::Completions { shell } => completions::run(*shell, words),
     }?;
     if !cli.why {

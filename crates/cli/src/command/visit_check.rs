@@ -2,27 +2,48 @@
 
 use std::path::Path;
 
+use report::make::Maker;
 use units::{Arg, Args, Coded};
+use visit::Visit;
 use visit::file::FileErrors;
-use visit::findings::CheckError;
+use visit::findings::{CheckError, Outcome};
 use words::{Said, Words};
 
+use super::sheet::{SecondReader, with_picture, write, written_as};
+use crate::args::SheetArgs;
 use crate::error::{CliError, INPUT, Place, Problem};
 use crate::out::{Answer, visit_json, visit_text};
 
 /// The most bytes read of a visit file; the reader refuses more with a word of its own.
 const MOST_BYTES: u64 = 1_000_001;
 
-/// Reads the file and works it out.
-pub fn run(file: &Path, words: &Words) -> Result<Answer, CliError> {
-    let bytes = super::input::bytes(file, MOST_BYTES)?;
-    let visit = visit::file::read(&bytes).map_err(|errors| mistakes(file, &errors))?;
-    let outcome =
-        visit::findings::findings(&visit, words.reader().units).map_err(|error| cannot_be(file, &error))?;
+/// Reads the file and works it out; writes its sheet where one is asked for.
+pub fn run(file: &Path, sheet: &SheetArgs, words: &Words) -> Result<Answer, CliError> {
+    // A name that nothing can be written to is told before anything is worked out.
+    written_as(sheet)?;
+    let visit = read(file)?;
+    let outcome = work_out(file, &visit, words)?;
     let mut answer = Answer::of(visit_json::object(&visit, &outcome, words));
     visit_text::lines(&mut answer, &visit, &outcome, words);
     answer.outside = outcome.is_outside();
+    if let Some(path) = &sheet.to {
+        let second = SecondReader::of(sheet, words);
+        let made = report::make::visit(&second.readers(words), &visit, &outcome, Maker::default());
+        write(&with_picture(made, sheet.picture.as_deref(), words)?, path)?;
+        answer.notes.push(words.say("print-written", &[("file", path.display().to_string().into())]));
+    }
     Ok(answer)
+}
+
+/// Reads a visit file, or says what is wrong with it.
+pub fn read(file: &Path) -> Result<Visit, CliError> {
+    let bytes = super::input::bytes(file, MOST_BYTES)?;
+    visit::file::read(&bytes).map_err(|errors| mistakes(file, &errors))
+}
+
+/// Works a visit out, or says which of its facts cannot be.
+pub fn work_out(file: &Path, visit: &Visit, words: &Words) -> Result<Outcome, CliError> {
+    visit::findings::findings(visit, words.reader().units).map_err(|error| cannot_be(file, &error))
 }
 
 /// The mistakes of a file, each with its place; more than a screen of them are counted.

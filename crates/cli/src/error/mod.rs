@@ -67,6 +67,11 @@ impl CliError {
         Self::of(READ, own("cannot_read", args)).case(case)
     }
 
+    /// Something that could not be made, as a PDF by a program that was built without it.
+    pub fn not_made(error: &impl Coded) -> Self {
+        Self::of(READ, Said::by(error))
+    }
+
     /// A fault of ours, told by the message of the code in the catalogue.
     pub fn fault(code: &'static str, args: Args) -> Self {
         Self::of(FAULT, own(code, args))

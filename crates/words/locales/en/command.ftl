@@ -80,6 +80,11 @@ pressure_doubtful-low = At { $pressure } hardly any tip makes a whole fan. Are t
 pressure_doubtful-high = Hardly any boom sprays at { $pressure }. Are the numbers and their units right?
 working-flow_at_pressure = Flow at pressure
 formula-flow_rated_flow_pressure_rated_pressure_density_factor = flow = rated flow × √(pressure ÷ rated pressure) ÷ density factor
+figure-rated_flow = rated flow
+figure-rated_pressure = rated pressure
+figure-pressure = pressure
+figure-density_factor = density factor
+source-orifice_equation_density_factor_density_water_s_univ_of_nebr = orifice equation; density factor √(density ÷ water's), Univ. of Nebraska-Lincoln CropWatch, 2016
 
 ## The page of a visit
 
@@ -447,6 +452,7 @@ help-visit_check-after =
     Examples:
       evenswath visit check my-visit.toml
       evenswath visit check my-visit.toml --json --units metric
+      evenswath visit check my-visit.toml --sheet my-visit.html
 help-visit_check-file = The visit file; - for standard input
 help-visit_new = Print a commented visit file to fill in
 help-visit_new-after =

@@ -401,3 +401,70 @@ pdf_not_built = this program was built without the part that makes PDF files
     .do = build it with `cargo xtask dist`, or make the HTML page and print that
 pdf_failed = the sheet could not be set as PDF: { $why }
     .do = make the HTML page and print that
+
+## Help of what is printed.
+
+help-visit_check-sheet = Write the visit's sheet as well: a page (.html) or a PDF (.pdf)
+help-visit_check-beside = A second language beside the first on the sheet
+help-visit_check-beside-en = English
+help-visit_check-beside-es = Spanish
+help-visit_check-picture = A sign for the head of the sheet, PNG or JPEG
+help-print = Sheets to hand over: cups, cab card, tags, paper to fill in, card before the day
+help-print-after =
+    Examples:
+      evenswath print cab my-visit.toml --to cab.html
+      evenswath print paper --tips 20 --sections 7,6,7 --to sheet.html
+      evenswath print before --lang es --beside en > before.html
+help-print_cups = The row of cups, large
+help-print_cups-file = The visit file; - for standard input
+help-print_cups-to = The file to write, ending in .html or .pdf; the page goes to standard output where none is named
+help-print_cups-beside = A second language beside the first
+help-print_cups-beside-en = English
+help-print_cups-beside-es = Spanish
+help-print_cups-picture = A sign for the head of the sheet, PNG or JPEG
+help-print_cab = The card for the cab: the setting to repeat, twice on a sheet
+help-print_cab-file = The visit file; - for standard input
+help-print_cab-to = The file to write, ending in .html or .pdf; the page goes to standard output where none is named
+help-print_cab-beside = A second language beside the first
+help-print_cab-beside-en = English
+help-print_cab-beside-es = Spanish
+help-print_cab-picture = A sign for the head of the sheet, PNG or JPEG
+help-print_tags = Tags to tie to tips that are to be mended, moved or caught again
+help-print_tags-file = The visit file; - for standard input
+help-print_tags-to = The file to write, ending in .html or .pdf; the page goes to standard output where none is named
+help-print_tags-beside = A second language beside the first
+help-print_tags-beside-en = English
+help-print_tags-beside-es = Spanish
+help-print_tags-picture = A sign for the head of the sheet, PNG or JPEG
+help-print_paper = The sheet to fill in by hand, with the sums
+help-print_paper-file = A visit file that says how many tips there are; - for standard input
+help-print_paper-tips = How many tips there are, 1 to 1000 [12 where nothing else says it]
+help-print_paper-sections = Tips of each section from the left: 7,6,7
+help-print_paper-to = The file to write, ending in .html or .pdf; the page goes to standard output where none is named
+help-print_paper-beside = A second language beside the first
+help-print_paper-beside-en = English
+help-print_paper-beside-es = Spanish
+help-print_paper-picture = A sign for the head of the sheet, PNG or JPEG
+help-print_before = The card to send before the day, and the kit list
+help-print_before-to = The file to write, ending in .html or .pdf; the page goes to standard output where none is named
+help-print_before-beside = A second language beside the first
+help-print_before-beside-en = English
+help-print_before-beside-es = Spanish
+help-print_before-picture = A sign for the head of the sheet, PNG or JPEG
+help-print_cups-after =
+    Example:
+      evenswath print cups my-visit.toml --to cups.html
+help-print_cab-after =
+    Example:
+      evenswath print cab my-visit.toml --to cab.html
+help-print_tags-after =
+    Example:
+      evenswath print tags my-visit.toml --beside es --to tags.html
+help-print_paper-after =
+    Example:
+      evenswath print paper --tips 20 --sections 7,6,7 --to sheet.html
+help-print_before-after =
+    Example:
+      evenswath print before --lang es --beside en > before.html
+value-NUMBER = NUMBER
+value-LIST = LIST

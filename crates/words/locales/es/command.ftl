@@ -80,6 +80,11 @@ pressure_doubtful-low = A { $pressure } casi ninguna boquilla forma un abanico c
 pressure_doubtful-high = Casi ningún aguilón trabaja a { $pressure }. ¿Están bien los números y sus unidades?
 working-flow_at_pressure = Caudal a una presión
 formula-flow_rated_flow_pressure_rated_pressure_density_factor = caudal = caudal nominal × √(presión ÷ presión nominal) ÷ factor de densidad
+figure-rated_flow = caudal nominal
+figure-rated_pressure = presión nominal
+figure-pressure = presión
+figure-density_factor = factor de densidad
+source-orifice_equation_density_factor_density_water_s_univ_of_nebr = ecuación del orificio; factor de densidad √(densidad ÷ la del agua), Univ. of Nebraska-Lincoln CropWatch, 2016
 
 ## The page of a visit
 
@@ -447,6 +452,7 @@ help-visit_check-after =
     Ejemplos:
       evenswath visit check mi-visita.toml --lang es
       evenswath visit check mi-visita.toml --json --units metric
+      evenswath visit check mi-visita.toml --sheet mi-visita.html
 help-visit_check-file = El archivo de la visita; - para la entrada estándar
 help-visit_new = Escribir un archivo de visita para llenar, con explicaciones
 help-visit_new-after =

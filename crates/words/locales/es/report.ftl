@@ -401,3 +401,70 @@ pdf_not_built = este programa se construyó sin la parte que hace archivos PDF
     .do = constrúyalo con `cargo xtask dist`, o haga la página HTML e imprímala
 pdf_failed = no se pudo hacer el PDF de la hoja: { $why }
     .do = haga la página HTML e imprímala
+
+## Help of what is printed.
+
+help-visit_check-sheet = Escribir también la hoja de la visita: una página (.html) o un PDF (.pdf)
+help-visit_check-beside = Un segundo idioma junto al primero en la hoja
+help-visit_check-beside-en = inglés
+help-visit_check-beside-es = español
+help-visit_check-picture = Un logotipo para el encabezado de la hoja, PNG o JPEG
+help-print = Hojas para entregar: vasos, tarjeta de la cabina, etiquetas, hoja para llenar, tarjeta para antes del día
+help-print-after =
+    Ejemplos:
+      evenswath print cab my-visit.toml --to cab.html
+      evenswath print paper --tips 20 --sections 7,6,7 --to sheet.html
+      evenswath print before --lang es --beside en > before.html
+help-print_cups = La fila de vasos, en grande
+help-print_cups-file = El archivo de la visita; - para la entrada estándar
+help-print_cups-to = El archivo que se escribe, que termine en .html o .pdf; si no se da, la página sale por la salida estándar
+help-print_cups-beside = Un segundo idioma junto al primero
+help-print_cups-beside-en = inglés
+help-print_cups-beside-es = español
+help-print_cups-picture = Un logotipo para el encabezado de la hoja, PNG o JPEG
+help-print_cab = La tarjeta de la cabina: el ajuste que se repite, dos veces en una hoja
+help-print_cab-file = El archivo de la visita; - para la entrada estándar
+help-print_cab-to = El archivo que se escribe, que termine en .html o .pdf; si no se da, la página sale por la salida estándar
+help-print_cab-beside = Un segundo idioma junto al primero
+help-print_cab-beside-en = inglés
+help-print_cab-beside-es = español
+help-print_cab-picture = Un logotipo para el encabezado de la hoja, PNG o JPEG
+help-print_tags = Etiquetas para amarrar a las boquillas que hay que arreglar, mover o recoger otra vez
+help-print_tags-file = El archivo de la visita; - para la entrada estándar
+help-print_tags-to = El archivo que se escribe, que termine en .html o .pdf; si no se da, la página sale por la salida estándar
+help-print_tags-beside = Un segundo idioma junto al primero
+help-print_tags-beside-en = inglés
+help-print_tags-beside-es = español
+help-print_tags-picture = Un logotipo para el encabezado de la hoja, PNG o JPEG
+help-print_paper = La hoja para llenar a mano, con las cuentas
+help-print_paper-file = Un archivo de visita que dice cuántas boquillas hay; - para la entrada estándar
+help-print_paper-tips = Cuántas boquillas hay, de 1 a 1000 [12 si nada más lo dice]
+help-print_paper-sections = Boquillas de cada sección desde la izquierda: 7,6,7
+help-print_paper-to = El archivo que se escribe, que termine en .html o .pdf; si no se da, la página sale por la salida estándar
+help-print_paper-beside = Un segundo idioma junto al primero
+help-print_paper-beside-en = inglés
+help-print_paper-beside-es = español
+help-print_paper-picture = Un logotipo para el encabezado de la hoja, PNG o JPEG
+help-print_before = La tarjeta para mandar antes del día, y la lista de lo que se lleva
+help-print_before-to = El archivo que se escribe, que termine en .html o .pdf; si no se da, la página sale por la salida estándar
+help-print_before-beside = Un segundo idioma junto al primero
+help-print_before-beside-en = inglés
+help-print_before-beside-es = español
+help-print_before-picture = Un logotipo para el encabezado de la hoja, PNG o JPEG
+help-print_cups-after =
+    Ejemplo:
+      evenswath print cups my-visit.toml --to cups.html
+help-print_cab-after =
+    Ejemplo:
+      evenswath print cab my-visit.toml --to cab.html
+help-print_tags-after =
+    Ejemplo:
+      evenswath print tags my-visit.toml --beside es --to tags.html
+help-print_paper-after =
+    Ejemplo:
+      evenswath print paper --tips 20 --sections 7,6,7 --to sheet.html
+help-print_before-after =
+    Ejemplo:
+      evenswath print before --lang es --beside en > before.html
+value-NUMBER = CANTIDAD
+value-LIST = LISTA
