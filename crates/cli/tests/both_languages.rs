@@ -75,7 +75,7 @@ fn words_of(text: &str) -> Vec<String> {
 fn names() -> Vec<String> {
     let commands = ["course", "speed", "rate", "flow", "spacing", "catch", "load", "visit"];
     // Kinds of sprayer, and the word in a rate of active ingredient: 1.5 lb ai/ac at 4 lb ai/gal.
-    let typed = ["boom", "band", "at"];
+    let typed = ["boom", "band", "hand", "at"];
     let mut names: Vec<String> = commands.into_iter().chain(typed).map(str::to_string).collect();
     for section in visit::file::SECTIONS {
         names.extend(section.name.split('.').map(str::to_string));
