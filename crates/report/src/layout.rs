@@ -5,16 +5,17 @@
 
 use figures::text_width;
 
-use crate::sheet::{Block, Page, Run, Sheet, Step, Table, Tag, Use};
+use crate::sheet::{AnswerBox, Block, Page, Run, Sheet, Sign, Step, Table, Tag, Use};
 use crate::style::{
-    BIG, GAP, HAND_ROW, HEADING, LARGE, LINE, MM_PER_POINT, SMALL, SMALLEST_SCALE, TAG_WORD, TEXT, TITLE,
-    UNIT, column_width, room,
+    BIG, GAP, HAND_ROW, HEADING, LARGE, LINE, MM_PER_POINT, SMALL, SMALLEST_SCALE, TAG, TAG_WORD, TEXT,
+    TITLE, UNIT, column_width, room,
 };
 
 /// How much finer each next scale is that is tried. Our own choice.
 const FINER: f64 = 0.02;
-/// What is kept free of a page, because renderers break lines a little differently. Our own choice.
-const SPARE: f64 = 0.97;
+/// The share of a page that may be filled, because renderers break lines a little differently. Our own choice: less
+/// than a line stays free, and heights are reckoned rather too large (`cargo xtask browser` tells by how much).
+const SPARE: f64 = 0.985;
 
 /// How many lines a text takes at this size in this width.
 #[must_use]
@@ -24,10 +25,15 @@ pub fn lines(text: &str, width: f64, size: f64, weight: figures::Weight) -> usiz
 
 /// How many lines texts of different weights take, one running on behind the other.
 fn mixed_lines(texts: &[(&str, figures::Weight)], width: f64, size: f64) -> usize {
+    lines_behind(0.0, texts, width, size)
+}
+
+/// The same where something as wide as this, in points, stands at the beginning of the first line.
+fn lines_behind(before: f64, texts: &[(&str, figures::Weight)], width: f64, size: f64) -> usize {
     let room = width / MM_PER_POINT;
-    let (mut count, mut taken) = (1, 0.0);
+    let (mut count, mut taken) = (1, before);
     for (text, weight) in texts {
-        let blank = text_width(" ", size, *weight);
+        let blank = blank_width(size, *weight);
         for word in text.split_whitespace() {
             let wide = text_width(word, size, *weight);
             if taken > 0.0 && taken + blank + wide > room {
@@ -45,6 +51,11 @@ fn mixed_lines(texts: &[(&str, figures::Weight)], width: f64, size: f64) -> usiz
     count
 }
 
+/// The width of the blank between two words. A blank by itself is none: texts are drawn without those at their ends.
+fn blank_width(size: f64, weight: figures::Weight) -> f64 {
+    text_width("n n", size, weight) - text_width("nn", size, weight)
+}
+
 fn text(of: &str, width: f64, size: f64, scale: f64) -> f64 {
     weighted(of, width, size, scale, figures::Weight::Regular)
 }
@@ -60,7 +71,8 @@ pub fn height(block: &Block, width: f64, scale: f64) -> f64 {
     let bold = figures::Weight::Bold;
     let own = match block {
         Block::Title { main, under, aside } => {
-            let (left, right) = (width * 0.66, width * 0.33);
+            let both = width - TITLE_GAP;
+            let (left, right) = (both * TITLE_SHARE, both * (1.0 - TITLE_SHARE));
             let under: f64 = under.iter().map(|line| text(line, left, TEXT, scale)).sum();
             let aside: f64 = aside.iter().map(|line| text(line, right, SMALL, scale)).sum();
             (weighted(main, left, TITLE, scale, bold) + under).max(aside) + 2.0 * scale
@@ -72,12 +84,15 @@ pub fn height(block: &Block, width: f64, scale: f64) -> f64 {
         }
         Block::Answers(boxes) => {
             let each = answer_width(boxes.len(), width);
-            let box_height = |answer: &crate::sheet::AnswerBox| {
+            let box_height = |answer: &AnswerBox| {
                 let below: f64 = answer.below.iter().map(|line| text(line, each, SMALL, scale)).sum();
-                let shown = format!("{} {}", answer.number, answer.unit);
                 let size = answer_size(answer, each / scale);
                 weighted(&answer.above, each, SMALL, scale, bold)
-                    + weighted(&shown, each, size, scale, bold) * 0.82
+                    + answer_lines(answer, size, each / scale) as f64
+                        * size
+                        * scale
+                        * NUMBER_LINE
+                        * MM_PER_POINT
                     + below
             };
             boxes.iter().map(box_height).fold(0.0, f64::max) + 3.0 * scale
@@ -87,12 +102,12 @@ pub fn height(block: &Block, width: f64, scale: f64) -> f64 {
             weighted(heading, width, HEADING, scale, bold) - (GAP - HEADING_GAP) * scale
         }
         Block::Steps { steps, .. } => {
-            let inner = width - 11.0 * scale;
+            let inner = width - 7.0 * scale;
             steps.iter().map(|step| step_height(step, inner, scale)).sum()
         }
         Block::Facts { pairs, across } => {
             let each = width / (*across).max(1) as f64;
-            let (name, value) = (each * 0.31 - 2.0, each * 0.69 - 3.0);
+            let (name, value) = (each * 0.31 - 2.7, each * 0.69 - 3.0);
             let rows = pairs.chunks((*across).max(1)).map(|row| {
                 row.iter()
                     .map(|(left, right)| text(left, name, SMALL, scale).max(text(right, value, TEXT, scale)))
@@ -115,7 +130,10 @@ pub fn height(block: &Block, width: f64, scale: f64) -> f64 {
         }
         Block::Table(table) => table_height(table, width, scale),
         Block::Care { lead, text: rest } => {
-            text(&format!("{lead} {rest}"), width - 7.0 * scale, SMALL + 0.5, scale) + 5.0 * scale
+            let said = [(lead.as_str(), bold), (rest.as_str(), figures::Weight::Regular)];
+            let size = (SMALL + 0.5) * scale;
+            let lines = mixed_lines(&said, width - 6.0 * scale - 1.2, size);
+            lines as f64 * size * LINE * MM_PER_POINT + 3.6 * scale + 1.2
         }
         Block::Text(paragraph) => text(paragraph, width, TEXT, scale),
         Block::Small(paragraph) => text(paragraph, width, SMALL, scale) - (GAP - SMALL_GAP) * scale,
@@ -123,8 +141,9 @@ pub fn height(block: &Block, width: f64, scale: f64) -> f64 {
             notes.iter().map(|note| text(note, width - 5.0 * scale, SMALL + 0.5, scale) + 0.6 * scale).sum()
         }
         Block::Ticks { items, across } => {
-            let each = width / (*across).max(1) as f64 - 8.0 * scale;
-            let rows = items.chunks((*across).max(1)).map(|row| {
+            let across = (*across).max(1);
+            let each = (width - 5.0 * (across as f64 - 1.0)) / across as f64 - 2.0 - 4.2 * scale;
+            let rows = items.chunks(across).map(|row| {
                 row.iter().map(|item| text(item, each, TEXT, scale)).fold(0.0, f64::max) + 1.6 * scale
             });
             rows.sum()
@@ -133,7 +152,7 @@ pub fn height(block: &Block, width: f64, scale: f64) -> f64 {
             blanks.len().div_ceil((*across).max(1)) as f64 * (HAND_ROW + 1.0) * scale
         }
         Block::Lines(all) => all.iter().map(|line| text(line, width - 6.0, SMALL + 0.5, scale)).sum(),
-        Block::Cut(_) => 8.0 * scale,
+        Block::Cut(said) => text(said, width, SMALL, scale) + 1.3 * scale,
         Block::Tags(tags) => tags.len().div_ceil(2) as f64 * TAG_HEIGHT,
     };
     own + GAP * scale
@@ -145,6 +164,20 @@ pub const PICTURE_HEIGHT: f64 = 14.0;
 pub const HEADING_GAP: f64 = 1.4;
 /// White below a small paragraph, in millimetres. Our own choice.
 pub const SMALL_GAP: f64 = 1.6;
+/// The width of a step's sign as a share of its letters' size. Our own choice.
+pub const SIGN: f64 = 1.1;
+/// White between the two sides of the head, in millimetres. Our own choice.
+pub const TITLE_GAP: f64 = 4.0;
+/// The share of the head's width that its title has. Our own choice.
+pub const TITLE_SHARE: f64 = 2.0 / 3.0;
+/// The height of an answer's line as a share of its letters' size. Our own choice: figures have nothing below the line.
+pub const NUMBER_LINE: f64 = 1.12;
+/// The width of a ruled line, in millimetres. Our own choice.
+pub const RULED: f64 = 0.3;
+/// White inside a tag's edge and between its number and its words, in millimetres. Our own choice.
+pub const TAG_PADDING: f64 = 4.0;
+/// The width that a tag's number has, in millimetres. Our own choice: three figures.
+pub const TAG_NUMBER: f64 = 34.0;
 /// White between two answers, in millimetres. Our own choice.
 pub const ANSWER_GAP: f64 = 4.0;
 
@@ -157,16 +190,30 @@ pub fn answer_width(boxes: usize, width: f64) -> f64 {
 
 /// Letters of an answer's number, in points at the scale 1: as large as the number and its unit stay on one line.
 #[must_use]
-pub fn answer_size(answer: &crate::sheet::AnswerBox, width: f64) -> f64 {
+pub fn answer_size(answer: &AnswerBox, width: f64) -> f64 {
     let room = width / MM_PER_POINT;
     let bold = figures::Weight::Bold;
     let unit = if answer.unit.is_empty() {
         0.0
     } else {
-        text_width(&format!(" {}", answer.unit), UNIT, figures::Weight::Regular)
+        let regular = figures::Weight::Regular;
+        blank_width(UNIT, regular) + text_width(&answer.unit, UNIT, regular)
     };
     let fits = |size: &f64| text_width(&answer.number, *size, bold) + unit <= room * SPARE;
     ANSWER_SIZES.into_iter().find(fits).unwrap_or(ANSWER_SIZES[ANSWER_SIZES.len() - 1])
+}
+
+/// How many lines the number and its unit take: one, unless even the smallest letters are too wide.
+fn answer_lines(answer: &AnswerBox, size: f64, width: f64) -> usize {
+    let room = width / MM_PER_POINT;
+    let number = text_width(&answer.number, size, figures::Weight::Bold);
+    let unit = text_width(&answer.unit, UNIT, figures::Weight::Regular);
+    let blank = blank_width(UNIT, figures::Weight::Regular);
+    if number + blank + unit <= room {
+        1
+    } else {
+        (number / room).ceil().max(1.0) as usize + (unit / room).ceil() as usize
+    }
 }
 
 /// The sizes an answer's number may have, largest first. Our own choice.
@@ -178,20 +225,22 @@ pub const TAG_HEIGHT: f64 = 58.0;
 fn step_height(step: &Step, width: f64, scale: f64) -> f64 {
     let size = TEXT * scale;
     let said = [(step.lead.as_str(), figures::Weight::Bold), (step.rest.as_str(), figures::Weight::Regular)];
-    mixed_lines(&said, width, size) as f64 * size * LINE * MM_PER_POINT + 1.0 * scale
+    let sign = if step.sign == Sign::Plain { 0.0 } else { SIGN * size };
+    lines_behind(sign, &said, width, size) as f64 * size * LINE * MM_PER_POINT + 1.0 * scale
 }
 
 fn table_height(table: &Table, width: f64, scale: f64) -> f64 {
     let total: u32 = table.widths.iter().sum::<u32>().max(1);
     let each: Vec<f64> =
-        table.widths.iter().map(|share| width * f64::from(*share) / f64::from(total) - 2.4).collect();
+        table.widths.iter().map(|share| width * f64::from(*share) / f64::from(total) - 2.4 - RULED).collect();
     let row = |cells: &[String], weight| {
         cells
             .iter()
             .zip(&each)
             .map(|(cell, width)| weighted(cell, *width, SMALL + 0.5, scale, weight))
             .fold(0.0, f64::max)
-            + 1.4 * scale
+            + 1.2 * scale
+            + RULED
     };
     let heads =
         if table.heads.iter().all(String::is_empty) { 0.0 } else { row(&table.heads, figures::Weight::Bold) };
@@ -199,26 +248,34 @@ fn table_height(table: &Table, width: f64, scale: f64) -> f64 {
         let read = row(cells, figures::Weight::Regular);
         match table.use_ {
             Use::Read => read,
-            Use::Write => read.max(HAND_ROW * scale),
+            Use::Write => read.max(HAND_ROW * scale + RULED),
         }
     });
     heads + rows.sum::<f64>()
 }
 
-/// Whether a tag's texts are too long for it at the usual size; then they are set smaller.
+/// How small a tag's texts are set so that they fit it; 1 where the usual size does.
 #[must_use]
 pub fn tag_scale(tag: &Tag, width: f64) -> f64 {
+    let inner = TAG_HEIGHT - 2.0 * TAG_PADDING - 2.0 * RULED;
+    let beside = width - 2.0 * TAG_PADDING - 2.0 * RULED - TAG_NUMBER - TAG_PADDING;
     let fits = |scale: f64| {
-        let inner = width - 46.0;
-        let all = text(&tag.wrong, inner, TAG_WORD, scale)
-            + text(&tag.read, inner, TEXT, scale)
-            + text(&tag.what, inner, TEXT, scale)
-            + text(&tag.whose, inner, SMALL, scale)
-            + 3.0;
-        all <= TAG_HEIGHT - 15.0
+        // Below each text is a millimetre of white.
+        let number = TAG_HOLE + TAG * MM_PER_POINT + 1.0 + text(&tag.side, TAG_NUMBER, SMALL, scale) + 1.0;
+        let words = weighted(&tag.wrong, beside, TAG_WORD, scale, figures::Weight::Bold)
+            + text(&tag.read, beside, TEXT, scale)
+            + text(&tag.what, beside, TEXT, scale)
+            + text(&tag.whose, beside, SMALL, scale)
+            + 4.0;
+        number.max(words) <= inner
     };
-    steps_of_scale(1.0, 0.6).find(|scale| fits(*scale)).unwrap_or(0.6)
+    steps_of_scale(1.0, SMALLEST_TAG).find(|scale| fits(*scale)).unwrap_or(SMALLEST_TAG)
 }
+
+/// The hole of a tag with its rim, in millimetres: for a cable tie. Our own choice.
+const TAG_HOLE: f64 = 7.8;
+/// The smallest scale of a tag's texts. Our own choice: its small letters are then 5.4 pt, its words 6.3 pt.
+const SMALLEST_TAG: f64 = 0.6;
 
 /// Scales from one down to another.
 fn steps_of_scale(from: f64, to: f64) -> impl Iterator<Item = f64> {

@@ -33,7 +33,7 @@ pub fn write(out: &mut String, block: &Block, width: f64) {
             out.push_str("</div>\n");
         }
         Block::Drawing(drawing) => {
-            out.push_str(&format!("<div class=\"drawing\">{}</div>\n", figures::svg(drawing)));
+            out.push_str(&format!("<div class=\"drawing\" tabindex=\"0\">{}</div>\n", figures::svg(drawing)));
         }
         Block::Heading(heading) => out.push_str(&format!("<h2>{}</h2>\n", escape(heading))),
         Block::Steps { from, steps } => {

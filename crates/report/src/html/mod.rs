@@ -8,7 +8,7 @@ use figures::fonts;
 use words::Language;
 
 use crate::layout::fitted;
-use crate::sheet::{Lie, Page, Run, Sheet};
+use crate::sheet::{Block, Lie, Page, Run, Sheet};
 use crate::style::{self, MARGIN};
 
 /// The whole page.
@@ -27,6 +27,11 @@ pub fn page(sheet: &Sheet) -> String {
     out.push_str(&format!("<title>{}</title>\n<style>\n", escape(&sheet.title)));
     css::write(&mut out, &sheet);
     out.push_str("</style>\n</head>\n<body>\n<main>\n");
+    let blocks = sheet.pages.iter().flat_map(|page| &page.columns).flat_map(|column| &column.blocks);
+    if !blocks.into_iter().any(|block| matches!(block, Block::Title { .. })) {
+        // Tags have no head to see; who hears the page is told what it is.
+        out.push_str(&format!("<h1 class=\"heard\">{}</h1>\n", escape(&sheet.title)));
+    }
     for (number, page) in sheet.pages.iter().enumerate() {
         page_of(&mut out, &sheet, page, number + 1);
     }

@@ -3,6 +3,9 @@
 use super::escape;
 use crate::sheet::{Table, Use};
 
+/// A table of more columns than these is scrolled on a narrow screen, not squeezed. Our own choice: a word in each.
+const WIDE: usize = 4;
+
 /// Writes a table.
 pub fn write(out: &mut String, table: &Table) {
     let class = match table.use_ {
@@ -10,6 +13,10 @@ pub fn write(out: &mut String, table: &Table) {
         Use::Write => "write",
     };
     let total: u32 = table.widths.iter().sum::<u32>().max(1);
+    let wide = table.widths.len() > WIDE;
+    if wide {
+        out.push_str("<div class=\"wide\" tabindex=\"0\">");
+    }
     out.push_str(&format!(
         "<table class=\"{class}\"><caption>{}</caption><colgroup>",
         escape(&table.caption)
@@ -22,7 +29,12 @@ pub fn write(out: &mut String, table: &Table) {
     if table.heads.iter().any(|head| !head.is_empty()) {
         out.push_str("<thead><tr>");
         for head in &table.heads {
-            out.push_str(&format!("<th scope=\"col\">{}</th>", escape(head)));
+            // A column without a head, as of numbers, has none to hear either.
+            if head.is_empty() {
+                out.push_str("<td></td>");
+            } else {
+                out.push_str(&format!("<th scope=\"col\">{}</th>", escape(head)));
+            }
         }
         out.push_str("</tr></thead>");
     }
@@ -34,5 +46,5 @@ pub fn write(out: &mut String, table: &Table) {
         }
         out.push_str("</tr>\n");
     }
-    out.push_str("</tbody></table>\n");
+    out.push_str(if wide { "</tbody></table></div>\n" } else { "</tbody></table>\n" });
 }
