@@ -25,7 +25,7 @@ line-width = ancho: { $why }
 line-most_of_doubt = de donde viene más duda: { $of } (± { $doubt }); para reducirla, { $smaller }
 line-flow = { $flow } a { $pressure }
 line-of_this_carrier = de este líquido; de agua serían { $water } (factor { $factor })
-line-differs_from_water = El caudal es más de 5 % distinto del de agua: una calibración con agua se tiene que corregir por eso (ASTM E549-87, 4.2).
+line-differs_from_water = El flujo es más de 5 % distinto del de agua: una calibración con agua se tiene que corregir por eso (ASTM E549-87, 4.2).
 line-gaps_within =
     { $gaps ->
         [one] el hueco está dentro del límite
@@ -78,9 +78,9 @@ why-settles_open_tips =
     }
 pressure_doubtful-low = A { $pressure } casi ninguna boquilla forma un abanico completo. ¿Están bien los números y sus unidades?
 pressure_doubtful-high = Casi ningún aguilón trabaja a { $pressure }. ¿Están bien los números y sus unidades?
-working-flow_at_pressure = Caudal a una presión
-formula-flow_rated_flow_pressure_rated_pressure_density_factor = caudal = caudal nominal × √(presión ÷ presión nominal) ÷ factor de densidad
-figure-rated_flow = caudal nominal
+working-flow_at_pressure = Flujo a una presión
+formula-flow_rated_flow_pressure_rated_pressure_density_factor = flujo = flujo nominal × √(presión ÷ presión nominal) ÷ factor de densidad
+figure-rated_flow = flujo nominal
 figure-rated_pressure = presión nominal
 figure-pressure = presión
 figure-density_factor = factor de densidad
@@ -173,14 +173,14 @@ not_positive = “{ $given }” debe ser más que cero
 no_runs = falta el tiempo de alguna pasada
     .do = dé --time "27.8 s" por cada pasada, o --there (ida) y --back (vuelta)
 no_pressure = falta la presión
-    .do = dé --pressure (presión) o --flow (caudal)
+    .do = dé --pressure (presión) o --flow (flujo)
 no_tip = falta la boquilla
-    .do = dé --rated (caudal nominal) o --size (tamaño)
+    .do = dé --rated (flujo nominal) o --size (tamaño)
 pressure_beyond-flow = “{ $given }” necesita { $takes } con esta boquilla; puede ser { $most } a lo sumo
     .do = revise el número y su unidad; 0.30 gal/min y 40 psi es lo usual en una boquilla
 pressure_beyond-pressure = “{ $given }” es más de lo que tiene cualquier aspersora; puede ser { $most } a lo sumo
     .do = revise el número y su unidad; 0.30 gal/min y 40 psi es lo usual en una boquilla
-hand_needs_flow = la dosis de una aspersora de mano necesita --flow (caudal) y --speed (velocidad)
+hand_needs_flow = la dosis de una aspersora de mano necesita --flow (flujo) y --speed (velocidad)
     .do = o dé --used (lo gastado) y --area para una parcela
 two_widths-width = --width (ancho) no se usa para esta clase de dosis
     .do = dé solo --row: las boquillas de un surco sirven el ancho entre surcos
@@ -346,19 +346,19 @@ help-rate-after =
       evenswath rate --used "200 gal" --area "13.5 ac"
       evenswath rate --flow "0.9 gal/min" --speed "4 mph" --row "30 in" --tips-per-row 3
       evenswath rate --kind band --flow "0.30 gal/min" --speed "5 mph" --width "10 in" --row "30 in"
-help-rate-flow = Caudal de una boquilla, de las boquillas de un surco, de un grupo o de todo el aguilón
-value-FLOW = CAUDAL
+help-rate-flow = Flujo de una boquilla, de las boquillas de un surco, de un grupo o de todo el aguilón
+value-FLOW = FLUJO
 help-rate-speed = Velocidad sobre el terreno
-help-rate-width = Ancho que representa el caudal o la captura
+help-rate-width = Ancho que representa el flujo o la captura
 help-rate-kind = Qué es ese ancho
-help-rate-kind-broadcast = El caudal de una boquilla sobre la separación, o el de todo el aguilón sobre su ancho de trabajo
-help-rate-kind-band = El caudal de una boquilla sobre el ancho de su banda
-help-rate-kind-directed = Varias boquillas por surco: el caudal del surco sobre la separación entre surcos
-help-rate-kind-boomless = El caudal de todo el grupo sobre su ancho de trabajo
-help-rate-kind-hand = Una lanza de mano o mochila: su caudal sobre el ancho que se moja al caminar
+help-rate-kind-broadcast = El flujo de una boquilla sobre la separación, o el de todo el aguilón sobre su ancho de trabajo
+help-rate-kind-band = El flujo de una boquilla sobre el ancho de su banda
+help-rate-kind-directed = Varias boquillas por surco: el flujo del surco sobre la separación entre surcos
+help-rate-kind-boomless = El flujo de todo el grupo sobre su ancho de trabajo
+help-rate-kind-hand = Una lanza de mano o mochila: su flujo sobre el ancho que se moja al caminar
 value-KIND = CLASE
 help-rate-row = Separación entre surcos, para boquillas dirigidas
-help-rate-tips_per_row = Boquillas dirigidas a un surco, cuando el caudal es el de una
+help-rate-tips_per_row = Boquillas dirigidas a un surco, cuando el flujo es el de una
 value-COUNT = CUÁNTAS
 help-rate-catch = Lo que echó una boquilla mientras se recorría el tramo
 value-VOLUME = VOLUMEN
@@ -368,19 +368,19 @@ help-rate-distance = Distancia en la que se gastó
 help-rate-swath = Ancho de trabajo: boquillas por separación, no el largo del aguilón
 help-rate-area = Área en la que se gastó
 value-AREA = ÁREA
-help-flow = El caudal de una boquilla a una presión, con agua o con un líquido más pesado
+help-flow = El flujo de una boquilla a una presión, con agua o con un líquido más pesado
 help-flow-after =
     Ejemplos:
       evenswath flow --size 03 --pressure "30 psi"
       evenswath flow --rated "0.30 gal/min @ 40 psi" --pressure "30 psi" --density "10.65 lb/gal"
-      evenswath flow --size 03 --flow "0.26 gal/min"       la presión que da un caudal
-help-flow-rated = Caudal nominal de agua a una presión
-value-FLOW_PRESSURE = CAUDAL @ PRESIÓN
+      evenswath flow --size 03 --flow "0.26 gal/min"       la presión que da un flujo
+help-flow-rated = Flujo nominal de agua a una presión
+value-FLOW_PRESSURE = FLUJO @ PRESIÓN
 help-flow-size = Tamaño ISO 10625 impreso en la boquilla
 value-SIZE = TAMAÑO
 help-flow-pressure = Presión en la boquilla
 value-PRESSURE = PRESIÓN
-help-flow-flow = Un caudal del líquido, para saber qué presión lo da
+help-flow-flow = Un flujo del líquido, para saber qué presión lo da
 help-flow-density = Densidad del líquido, si no es agua
 value-DENSITY = DENSIDAD
 help-spacing = Si las boquillas están parejas, y las menos que hay que mover
@@ -415,7 +415,7 @@ help-catch-time = Cuánto tiempo se sostuvo cada vaso
 help-catch-step = Cada cuánto tiene marcas el vaso
 help-catch-limit = Cuánto puede variar una boquilla: un porcentaje del promedio, o un límite con nombre (mean-5, mean-10, new-10, new-over-10, inspection-10-15); 10 % si no se da
 value-LIMIT = LÍMITE
-help-catch-rated = Caudal de una boquilla nueva a una presión, para comparar cada boquilla
+help-catch-rated = Flujo de una boquilla nueva a una presión, para comparar cada boquilla
 help-catch-pressure = Presión en las boquillas, si no es la nominal
 help-catch-cup_holds = Cuánto le cabe al vaso
 help-catch-timer = Con qué precisión se arranca el cronómetro, y se para otra vez (incertidumbre típica); 0.2 s si no se da
