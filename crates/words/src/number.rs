@@ -52,20 +52,27 @@ impl Words {
         text.split('/').map(|part| self.unit_part(part)).collect::<Vec<_>>().join("/")
     }
 
+    /// The name of a unit behind a number: of just one in the singular, where the language has a word for it.
+    fn unit_of(&self, number: &str, unit: &Unit) -> String {
+        let one =
+            (number == "1").then(|| self.find(&format!("unit-{}-one", key(unit.text())), None)).flatten();
+        one.unwrap_or_else(|| self.unit(unit))
+    }
+
     fn unit_part(&self, part: &str) -> String {
         // "100 gal" has a number before its unit.
         let start = part.find(|sign: char| sign.is_alphabetic() || sign == '%').unwrap_or(0);
         let (number, symbol) = part.split_at(start);
-        let key: String =
-            symbol.chars().map(|sign| if sign.is_ascii_alphanumeric() { sign } else { '_' }).collect();
-        let named = self.find(&format!("unit-{key}"), None).unwrap_or_else(|| symbol.to_string());
+        let named = self.find(&format!("unit-{}", key(symbol)), None).unwrap_or_else(|| symbol.to_string());
         format!("{number}{named}")
     }
 
     /// An amount: sensible digits and the unit, the value alone.
     #[must_use]
     pub fn amount(&self, amount: &Amount) -> String {
-        format!("{} {}", self.amount_number(amount), self.amount_unit(amount))
+        let number = self.amount_number(amount);
+        let unit = self.unit_of(&number, &amount.unit(self.reader().units));
+        format!("{number} {unit}")
     }
 
     /// The number of an amount, where its unit is set apart from it.
@@ -163,10 +170,15 @@ impl Words {
             }
             Arg::Parts(parts) => parts
                 .iter()
-                .map(|(number, unit)| format!("{} {}", self.digits(number), self.unit(unit)))
+                .map(|(number, unit)| format!("{} {}", self.digits(number), self.unit_of(number, unit)))
                 .collect::<Vec<_>>()
                 .join(" "),
             Arg::Verdict(verdict) => self.label(&format!("verdict-{}", verdict.word())),
         }
     }
+}
+
+/// The symbol of a unit as a name of the catalogue.
+fn key(symbol: &str) -> String {
+    symbol.chars().map(|sign| if sign.is_ascii_alphanumeric() { sign } else { '_' }).collect()
 }

@@ -35,7 +35,10 @@ impl Words {
         if let Some(result) = &working.result {
             lines.push(format!("  {}", self.say("working_gives", &[("result", self.arg(result).into())])));
         }
-        lines.push(format!("  {}", self.say("working_source", &[("source", self.source(working.source).into())])));
+        lines.push(format!(
+            "  {}",
+            self.say("working_source", &[("source", self.source(working.source).into())])
+        ));
         for step in &working.steps {
             lines.extend(self.working(step).into_iter().map(|line| format!("  {line}")));
         }

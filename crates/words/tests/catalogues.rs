@@ -42,9 +42,8 @@ fn inline_arguments(inline: &InlineExpression<&str>, found: &mut BTreeSet<String
 fn messages(language: Language) -> Messages {
     let mut messages = Messages::new();
     for (file, text) in sources(language) {
-        let resource = parse(*text).unwrap_or_else(|(_, errors)| {
-            panic!("{}/{file}.ftl cannot be read: {errors:?}", language.tag())
-        });
+        let resource = parse(*text)
+            .unwrap_or_else(|(_, errors)| panic!("{}/{file}.ftl cannot be read: {errors:?}", language.tag()));
         for entry in resource.body {
             match entry {
                 Entry::Message(message) => {
@@ -92,7 +91,9 @@ fn both_languages_have_the_same_keys_and_arguments() {
             }
         }
     }
-    wrong.extend(spanish.keys().filter(|key| !english.contains_key(*key)).map(|key| format!("en lacks {key}")));
+    wrong.extend(
+        spanish.keys().filter(|key| !english.contains_key(*key)).map(|key| format!("en lacks {key}")),
+    );
     assert!(wrong.is_empty(), "{}", wrong.join("\n"));
     assert!(english.len() > 20);
 }

@@ -44,6 +44,9 @@ fn ounces_are_told_apart_in_both_languages() {
     assert_eq!(spanish.unit(&unit("oz wt")), "oz peso");
     assert_eq!(spanish.unit(&unit("fl oz/ac")), "oz líq/ac");
     assert_eq!(spanish.unit(&unit("ft")), "pies");
+    let parts = |number: &str| Arg::Parts(vec![("3".into(), unit("gal")), (number.into(), unit("pt"))]);
+    assert_eq!(spanish.arg(&parts("1")), "3 gal 1 pinta");
+    assert_eq!(spanish.arg(&parts("2")), "3 gal 2 pintas");
 }
 
 #[test]

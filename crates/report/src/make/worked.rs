@@ -100,7 +100,7 @@ fn table(words: &Words, round: &RoundOutcome) -> Table {
     Table {
         caption: round_heading(words, round),
         heads: one.iter().cloned().cycle().take(4 * across).collect(),
-        widths: [4, 7, 13, 10].iter().copied().cycle().take(4 * across).collect(),
+        widths: [6, 6, 12, 10].iter().copied().cycle().take(4 * across).collect(),
         rows: laid,
         use_: Use::Read,
     }

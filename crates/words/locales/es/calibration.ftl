@@ -29,9 +29,9 @@ drive_course_short-longer = { $course } se acaban en { $time }: con el tiempo to
 
 drive_dash_doubtful = El tablero marcaba { $shown }, pero la velocidad era { $driven }. ¿Se leyó en la unidad correcta?
 drive_dash_high = El tablero marcaba { $shown }, pero la velocidad era solo { $driven }: marca { $percent } de más.
-    .do = Mándelo ajustar; mientras tanto, multiplique lo que marca por { $correction }.
+    .do = Mande ajustarlo; mientras tanto, multiplique lo que marca por { $correction }.
 drive_dash_low = El tablero marcaba { $shown }, pero la velocidad era { $driven }: marca { $percent } de menos.
-    .do = Mándelo ajustar; mientras tanto, multiplique lo que marca por { $correction }.
+    .do = Mande ajustarlo; mientras tanto, multiplique lo que marca por { $correction }.
 drive_dash_open = El tablero marca { $error } respecto a la velocidad verdadera; con estas pasadas no se sabe si es demasiado.
     .do = Recorra un tramo más largo, o más pasadas, para saberlo.
 drive_dash_right = El tablero marca { $error } respecto a la velocidad verdadera; está bien.

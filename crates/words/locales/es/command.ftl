@@ -163,7 +163,7 @@ page-speed =
        *[other] { $speed } ({ $time } en el tramo, { $runs } pasadas)
     }
 page-catch_again = Recoja otra vez cuando cambien boquillas, velocidad, presión o producto, y la próxima primavera.
-page-good_to_know = Bueno saber
+page-good_to_know = Es bueno saber
 page-take_care = Tenga cuidado: la etiqueta es la ley. Para revisar, solo agua limpia; guantes y protección para los ojos; freno puesto, nadie cerca de la toma de fuerza; nunca una boquilla a la boca. Deciden las reglas locales y las personas con licencia.
 
 ## What is wrong with an input

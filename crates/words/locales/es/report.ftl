@@ -102,7 +102,7 @@ sheet-tank = tanque
 sheet-catch_again = recoja otra vez
 sheet-catch_again_when = cuando cambien boquillas, velocidad, presión o producto, y la próxima primavera
 
-sheet-good_to_know = Bueno saber
+sheet-good_to_know = Es bueno saber
 sheet-how_reached = Las cuentas
 sheet-how_sure = "Lo más probable" es el margen donde está el valor verdadero 95 veces de 100, según las marcas del vaso, la mano en el cronómetro, la cinta y el aguilón.
 sheet-cups_of = Los vasos, { $round }: { $time }, { $unit }
