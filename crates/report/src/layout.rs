@@ -112,7 +112,8 @@ pub fn height(block: &Block, width: f64, scale: f64) -> f64 {
                 row.iter()
                     .map(|(left, right)| text(left, name, SMALL, scale).max(text(right, value, TEXT, scale)))
                     .fold(0.0, f64::max)
-                    + 1.8 * scale
+                    + 1.6 * scale
+                    + RULED
             });
             rows.sum()
         }
