@@ -97,7 +97,7 @@ pub fn folded(book: &Notebook) -> Folded {
         })
         .collect();
     folded.struck = struck(&told);
-    let mut facts: BTreeMap<(About, String), Vec<(Value, LineId, DeviceId)>> = BTreeMap::new();
+    let mut facts = Facts::new();
     for (line, told) in told {
         let about = line.about();
         if folded.withdrawn.contains(&about) {
@@ -143,6 +143,7 @@ fn struck(told: &[(&Line, Told)]) -> BTreeMap<LineId, String> {
     struck
 }
 
+/// The values of each fact of each thing, with their lines and devices.
 type Facts = BTreeMap<(About, String), Vec<(Value, LineId, DeviceId)>>;
 
 fn put(folded: &mut Folded, facts: &mut Facts, line: &Line, entry: Entry) {

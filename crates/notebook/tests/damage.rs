@@ -1,4 +1,5 @@
 //! Loss, change and forgery are named; what is whole is saved.
+#![allow(clippy::expect_used, clippy::panic)] // a test fails by panicking
 
 mod common;
 

@@ -1,4 +1,5 @@
 //! Makes the kept file of a version, once, when the version is new: `cargo test -p notebook --test make_kept -- --ignored`.
+#![allow(clippy::expect_used, clippy::panic)] // a test fails by panicking
 
 mod common;
 

@@ -1,4 +1,5 @@
 //! Numbers, units and dates as the reader writes them; the four settings apart.
+#![allow(clippy::expect_used, clippy::panic)] // a test fails by panicking
 
 use units::{Amount, Arg, Kind, Ranged, Unit, UnitSystem, VolumePerArea};
 use words::{Language, NumberFormat, Paper, Reader, Words};

@@ -11,6 +11,8 @@ const ALLOWED: &[(&str, &str)] = &[
     ("thiserror", "writes `Display` and `Error` for our error enums; nothing at run time"),
     ("fluent-bundle", "sentences out of texts handed to it; opens no file, asks no clock or locale"),
     ("unic-langid", "names of languages"),
+    ("sha2", "check sums of bytes handed to it"),
+    ("uuid", "names written and read; without its features it makes none by chance or clock"),
     ("serde", "describes our types; reads and writes nothing itself"),
     ("toml", "text to values and back; opens no file"),
     ("serde_json", "text to values and back; opens no file unless handed one"),

@@ -1,4 +1,5 @@
 //! Notebooks made for tests: names and chance by counting, never by luck.
+#![allow(clippy::expect_used, clippy::panic)] // a test fails by panicking
 #![allow(dead_code, reason = "each test takes what it needs")]
 
 use notebook::{
