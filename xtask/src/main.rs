@@ -8,8 +8,10 @@
 )]
 
 mod accuracy;
+mod apt;
 mod bench;
 mod bless;
+mod browser;
 mod check;
 mod dist;
 mod floors;
@@ -42,7 +44,7 @@ const COMMANDS: &[Command] = &[
     },
     Command {
         name: "test",
-        does: "everything CI runs: tidy, all tests, the Python-made vectors, the wasm comparison",
+        does: "everything CI runs: tidy, all tests, Python-made vectors, the wasm comparison, the browser",
         action: test::run,
     },
     Command {
@@ -80,6 +82,11 @@ const COMMANDS: &[Command] = &[
         name: "wasm",
         does: "build the pure crates for WebAssembly and compare their digits with the native ones",
         action: wasm::run,
+    },
+    Command {
+        name: "browser",
+        does: "measure every sheet in a real browser: printed, on screens, for those who hear it",
+        action: browser::run,
     },
 ];
 

@@ -1,14 +1,14 @@
 //! `cargo xtask test`: exactly what CI runs.
 //!
 //! Needs git and rustup's stable Rust. What else it can use (Python for the reference vectors, a WebAssembly standard
-//! library) it sets up where it may, and says so; what it had to leave out stands in the last lines it prints.
+//! library, Node.js and a browser) it sets up where it may, and says so; what it had to leave out stands in the last lines it prints.
 
 use crate::process;
 use crate::steps::Steps;
 use crate::workspace::Workspace;
-use crate::{tidy, vectors, wasm};
+use crate::{browser, tidy, vectors, wasm};
 
-/// Tidy, every test, the Python-made vectors, the wasm comparison.
+/// Tidy, every test, the Python-made vectors, the wasm comparison, the sheets in a browser.
 pub fn run(workspace: &Workspace, _rest: &[String]) -> Result<(), String> {
     let mut steps = Steps::default();
     tidy::step(workspace, &mut steps);
@@ -23,5 +23,6 @@ pub fn run(workspace: &Workspace, _rest: &[String]) -> Result<(), String> {
     });
     steps.step("reference vectors", || vectors::compare(workspace));
     steps.step("wasm", || wasm::compare(workspace));
+    steps.step("browser", || browser::measure(workspace));
     steps.finish()
 }

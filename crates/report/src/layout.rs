@@ -42,14 +42,23 @@ fn lines_behind(before: f64, texts: &[(&str, figures::Weight)], width: f64, size
             }
             if wide > room {
                 // A word longer than the line is broken wherever the line ends.
-                let more = (wide / room).ceil().min(1000.0);
-                count += more as usize - 1;
+                count += lines_filled(wide, room) - 1;
             }
             taken += if taken > 0.0 { blank + wide } else { wide.min(room) };
         }
     }
     count
 }
+
+/// How many lines so wide a word fills where it is broken wherever a line ends.
+fn lines_filled(wide: f64, room: f64) -> usize {
+    (1..MOST_LINES)
+        .find(|count| wide <= room * f64::from(*count))
+        .map_or(usize::from(MOST_LINES), usize::from)
+}
+
+/// More lines of one word are not counted. Our own choice: no page holds so many.
+const MOST_LINES: u16 = 1000;
 
 /// The width of the blank between two words. A blank by itself is none: texts are drawn without those at their ends.
 fn blank_width(size: f64, weight: figures::Weight) -> f64 {
@@ -210,11 +219,7 @@ fn answer_lines(answer: &AnswerBox, size: f64, width: f64) -> usize {
     let number = text_width(&answer.number, size, figures::Weight::Bold);
     let unit = text_width(&answer.unit, UNIT, figures::Weight::Regular);
     let blank = blank_width(UNIT, figures::Weight::Regular);
-    if number + blank + unit <= room {
-        1
-    } else {
-        (number / room).ceil().max(1.0) as usize + (unit / room).ceil() as usize
-    }
+    if number + blank + unit <= room { 1 } else { lines_filled(number, room) + lines_filled(unit, room) }
 }
 
 /// The sizes an answer's number may have, largest first. Our own choice.

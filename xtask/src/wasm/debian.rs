@@ -5,6 +5,7 @@
 use std::path::{Path, PathBuf};
 use std::process::Command;
 
+use crate::apt::{self, Apt, apt};
 use crate::process;
 
 const PACKAGES: &[&str] = &["rustc-web", "cargo-web", "rust-web-src"];
@@ -35,10 +36,10 @@ pub fn rust() -> Option<Rust> {
 /// Installs Debian's Rust with apt, if we may. The error says why not.
 pub fn install_rust() -> Result<Rust, String> {
     refresh()?;
-    if !is_offered(PACKAGES[0]) {
+    if !apt::is_offered(PACKAGES[0]) {
         return Err(format!("no WebAssembly standard library here, and apt has no {}", PACKAGES[0]));
     }
-    install(PACKAGES)?;
+    apt::install(PACKAGES, WHAT_FOR)?;
     rust().ok_or_else(|| {
         "the packages are installed, but /usr/bin/rustc and its library's source are not there".to_owned()
     })
@@ -59,7 +60,7 @@ pub fn install_linker() -> Result<PathBuf, String> {
     let text = process::output_of(Command::new("apt-cache").args(["pkgnames", "lld-"]))?;
     let names: Vec<String> = text.lines().map(str::to_owned).collect();
     let package = newest(&names, "lld-").ok_or("no WebAssembly linker here, and apt has no lld")?;
-    install(&[&package])?;
+    apt::install(&[&package], WHAT_FOR)?;
     linker().ok_or_else(|| format!("{package} is installed, but there is no wasm-ld in /usr/bin"))
 }
 
@@ -78,38 +79,23 @@ fn newest(names: &[String], prefix: &str) -> Option<String> {
     numbered.max().map(|(_, name)| name.clone())
 }
 
+/// What the packages are installed for.
+const WHAT_FOR: &str = "the WebAssembly check";
+
 fn refresh() -> Result<(), String> {
-    if !process::works(Command::new("apt-get").arg("--version")) {
-        return Err("no WebAssembly standard library here, and no apt to install Debian's".to_owned());
-    }
-    let user = process::output_of(Command::new("id").arg("-u"))?;
-    if user.trim() != "0" {
-        return Err(format!(
-            "no WebAssembly standard library here; as root, `apt-get install {}` would bring it",
-            PACKAGES.join(" ")
-        ));
-    }
-    eprintln!("Asking apt for its newest lists.");
-    if let Err(message) = process::run(Command::new("apt-get").args(["update", "--quiet", "--quiet"])) {
-        // One source that cannot be reached need not be the one we want.
-        eprintln!("{message}; going on with the lists there are");
+    match apt() {
+        Apt::Ready => apt::refresh(),
+        Apt::None => {
+            return Err("no WebAssembly standard library here, and no apt to install Debian's".to_owned());
+        }
+        Apt::NotRoot => {
+            return Err(format!(
+                "no WebAssembly standard library here; as root, `apt-get install {}` would bring it",
+                PACKAGES.join(" ")
+            ));
+        }
     }
     Ok(())
-}
-
-fn is_offered(package: &str) -> bool {
-    process::output_of(Command::new("apt-cache").args(["policy", package]))
-        .is_ok_and(|text| text.contains("Candidate:") && !text.contains("Candidate: (none)"))
-}
-
-fn install(packages: &[&str]) -> Result<(), String> {
-    eprintln!("Installing with apt, for the WebAssembly check: {}", packages.join(" "));
-    process::run(
-        Command::new("apt-get")
-            .args(["install", "--yes", "--quiet", "--quiet", "--no-install-recommends"])
-            .args(packages)
-            .env("DEBIAN_FRONTEND", "noninteractive"),
-    )
 }
 
 #[cfg(test)]

@@ -1,5 +1,6 @@
 //! Visits made for tests, in our invented scenario.
 #![allow(dead_code, reason = "each test takes what it needs")]
+#![allow(clippy::expect_used, clippy::panic, reason = "a test fails by panicking")]
 
 use report::Sheet;
 use report::make::{self, Maker, PaperFor, Readers};
