@@ -1,4 +1,5 @@
 //! What must stay on one sheet of paper does, by our own reckoning; a browser and the PDF engine measure it besides.
+#![allow(clippy::expect_used, clippy::panic)] // a test fails by panicking
 
 mod common;
 
