@@ -3,9 +3,10 @@
 use crate::process;
 use crate::workspace::Workspace;
 
-/// Builds `target/release/evenswath` with all there is.
+/// Builds `target/release/evenswath` with all there is, the engine for PDF files included.
 pub fn run(workspace: &Workspace, _rest: &[String]) -> Result<(), String> {
-    process::run(process::cargo(&workspace.root).args(["build", "--release", "--package", "cli"]))?;
+    let build = ["build", "--release", "--package", "cli", "--features", "pdf"];
+    process::run(process::cargo(&workspace.root).args(build))?;
     let name = format!("evenswath{}", std::env::consts::EXE_SUFFIX);
     let program = workspace.target.join("release").join(name);
     if !program.is_file() {

@@ -15,6 +15,7 @@ mod browser;
 mod check;
 mod dist;
 mod floors;
+mod pdf;
 mod process;
 mod python;
 mod run;
@@ -78,6 +79,11 @@ const COMMANDS: &[Command] = &[
         action: bless::run,
     },
     Command { name: "dist", does: "build target/release/evenswath with everything in it", action: dist::run },
+    Command {
+        name: "pdf",
+        does: "build the engine that sets PDF files, and test every sheet set by it",
+        action: pdf::run,
+    },
     Command {
         name: "wasm",
         does: "build the pure crates for WebAssembly and compare their digits with the native ones",

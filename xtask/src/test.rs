@@ -6,9 +6,9 @@
 use crate::process;
 use crate::steps::Steps;
 use crate::workspace::Workspace;
-use crate::{browser, tidy, vectors, wasm};
+use crate::{browser, pdf, tidy, vectors, wasm};
 
-/// Tidy, every test, the Python-made vectors, the wasm comparison, the sheets in a browser.
+/// Tidy, every test, the Python-made vectors, the wasm comparison, the sheets in a browser and as PDF.
 pub fn run(workspace: &Workspace, _rest: &[String]) -> Result<(), String> {
     let mut steps = Steps::default();
     tidy::step(workspace, &mut steps);
@@ -24,5 +24,6 @@ pub fn run(workspace: &Workspace, _rest: &[String]) -> Result<(), String> {
     steps.step("reference vectors", || vectors::compare(workspace));
     steps.step("wasm", || wasm::compare(workspace));
     steps.step("browser", || browser::measure(workspace));
+    steps.step("pdf", || pdf::test(workspace).into());
     steps.finish()
 }
