@@ -156,6 +156,43 @@ fn the_parts_are_heard_as_what_they_are() {
     }
 }
 
+/// A PNG of one dot.
+const DOT: &[u8] = &[
+    0x89, 0x50, 0x4e, 0x47, 0xd, 0xa, 0x1a, 0xa, 0, 0, 0, 0xd, 0x49, 0x48, 0x44, 0x52, 0, 0, 0, 1, 0, 0, 0,
+    1, 8, 2, 0, 0, 0, 0x90, 0x77, 0x53, 0xde, 0, 0, 0, 0xc, 0x49, 0x44, 0x41, 0x54, 0x78, 0x9c, 0x63, 0x90,
+    0x91, 0x12, 7, 0, 0, 0xa3, 0, 0x4e, 0xf, 0x86, 9, 0x45, 0, 0, 0, 0, 0x49, 0x45, 0x4e, 0x44, 0xae, 0x42,
+    0x60, 0x82,
+];
+
+#[test]
+fn a_sign_stands_above_the_head_and_is_said() {
+    let picture = report::Picture::new(DOT.to_vec()).unwrap();
+    let sign = Block::Picture { picture, told: "The sign of <Willow Bend>".into() };
+    let title = blocks("short").swap_remove(0);
+    let sheet = sheet(Paper::Letter, Language::English, vec![page(Run::OnePage, vec![sign, title])]);
+    let pages = laid::laid(&set(&sheet));
+    let sign = pages[0].iter().find(|one| one.size == 0.0).unwrap();
+    assert!((sign.bottom - sign.top - report::layout::PICTURE_HEIGHT).abs() < 0.01, "{sign:?}");
+    let below = pages[0].iter().filter(|one| one.size > 0.0).all(|one| one.top > sign.bottom);
+    assert!(below);
+    let said = file(&sheet).parts().into_iter().find(|(name, _)| name == "Figure").and_then(|(_, said)| said);
+    assert_eq!(said.as_deref(), Some("The sign of <Willow Bend>"));
+}
+
+#[test]
+fn a_sign_that_is_damaged_inside_is_told_so() {
+    let mut damaged = DOT.to_vec();
+    // Within the dots, which stand between the head and the twelve bytes of the end.
+    let within = damaged.len() - 20;
+    damaged[within] ^= 0xff;
+    let Ok(picture) = report::Picture::new(damaged) else { return };
+    let sign = Block::Picture { picture, told: "The sign".into() };
+    let sheet = sheet(Paper::Letter, Language::English, vec![page(Run::OnePage, vec![sign])]);
+    let error = super::pdf(&sheet).unwrap_err();
+    assert_eq!(units::Coded::code(&error), "pdf_failed");
+    assert!(error.to_string().contains("image"), "{error}");
+}
+
 #[test]
 fn the_standard_for_files_that_can_be_heard_is_met() {
     let document = set(&everything(Paper::Letter, Language::Spanish, HARD[7]));
