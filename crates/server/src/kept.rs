@@ -124,7 +124,7 @@ pub(crate) async fn off_thread<T: Send + 'static>(
         Ok(Err(error)) => {
             // The code alone: what the system says may name a folder, and so a person.
             tracing::warn!(code = units::Coded::code(&error), "the notebook could not be kept or read");
-            Err(Problem::of_store(error))
+            Err(Problem::of_store(&error))
         }
         Err(_fell_over) => {
             tracing::error!("the notebook's own work fell over");

@@ -113,9 +113,15 @@ pub enum Problem {
     /// For this machine only.
     #[error("this may be asked on the machine itself only")]
     OnlyHere,
-    /// The store cannot keep or read.
-    #[error("{0}")]
-    Store(StoreError),
+    /// The store has no room left.
+    #[error("there is no room left there to keep this; nothing of it was kept")]
+    StoreFull,
+    /// The store may not be written to.
+    #[error("the notebook may be read there but not written to")]
+    StoreReadOnly,
+    /// Somebody else writes to the store.
+    #[error("another program is writing to the notebook; wait a little")]
+    StoreLocked,
     /// A fault of ours, or something that only we should know.
     #[error("something went wrong here; nothing of it was kept by halves")]
     Fault,
@@ -131,7 +137,7 @@ impl Problem {
             Self::Host | Self::Origin | Self::Proxy | Self::OnlyHere => StatusCode::FORBIDDEN,
             Self::SecretMissing | Self::SecretWrong => StatusCode::UNAUTHORIZED,
             Self::TooMany { .. } => StatusCode::TOO_MANY_REQUESTS,
-            Self::Busy { .. } | Self::Store(StoreError::Locked) => StatusCode::SERVICE_UNAVAILABLE,
+            Self::Busy { .. } | Self::StoreLocked => StatusCode::SERVICE_UNAVAILABLE,
             Self::TooLarge { .. } | Self::TooManyLines { .. } | Self::TooManyRanges { .. } => {
                 StatusCode::PAYLOAD_TOO_LARGE
             }
@@ -140,8 +146,8 @@ impl Problem {
             Self::ContentType { .. } => StatusCode::UNSUPPORTED_MEDIA_TYPE,
             Self::Field { .. } => StatusCode::UNPROCESSABLE_ENTITY,
             Self::OtherNotebook { .. } => StatusCode::CONFLICT,
-            Self::Store(StoreError::Full) => StatusCode::INSUFFICIENT_STORAGE,
-            Self::Store(_) | Self::Fault => StatusCode::INTERNAL_SERVER_ERROR,
+            Self::StoreFull => StatusCode::INSUFFICIENT_STORAGE,
+            Self::StoreReadOnly | Self::Fault => StatusCode::INTERNAL_SERVER_ERROR,
         }
     }
 
@@ -151,7 +157,7 @@ impl Problem {
         match self {
             Self::TooMany { seconds } | Self::Busy { seconds } => Some(*seconds),
             // Our own choice: another writer is done in less.
-            Self::Store(StoreError::Locked) => Some(2),
+            Self::StoreLocked => Some(2),
             _ => None,
         }
     }
@@ -179,9 +185,11 @@ impl Problem {
 
     /// What may be told of what a store says: that there is no room, or that somebody else writes; the rest is ours.
     #[must_use]
-    pub fn of_store(error: StoreError) -> Self {
+    pub const fn of_store(error: &StoreError) -> Self {
         match error {
-            StoreError::Full | StoreError::ReadOnly | StoreError::Locked => Self::Store(error),
+            StoreError::Full => Self::StoreFull,
+            StoreError::ReadOnly => Self::StoreReadOnly,
+            StoreError::Locked => Self::StoreLocked,
             StoreError::Damaged { .. }
             | StoreError::Newer { .. }
             | StoreError::Other
@@ -214,10 +222,10 @@ impl Coded for Problem {
             Self::OtherNotebook { .. } => "server_other_notebook",
             Self::NoCopy => "server_no_copy",
             Self::OnlyHere => "server_only_here",
-            Self::Store(StoreError::Full) => "server_store_full",
-            Self::Store(StoreError::ReadOnly) => "server_store_read_only",
-            Self::Store(StoreError::Locked) => "server_store_locked",
-            Self::Store(_) | Self::Fault => "server_fault",
+            Self::StoreFull => "server_store_full",
+            Self::StoreReadOnly => "server_store_read_only",
+            Self::StoreLocked => "server_store_locked",
+            Self::Fault => "server_fault",
         }
     }
 
@@ -250,10 +258,11 @@ impl Coded for Problem {
             Self::Host => "use the address that the server showed, or give the name when it is started",
             Self::Proxy => "start the server with the name that the proxy goes by and a pairing secret",
             Self::SecretMissing | Self::SecretWrong => "pair again with the secret that the server showed",
-            Self::TooLarge { .. } | Self::TooManyLines { .. } => "send it in smaller parts",
+            Self::TooLarge { .. } => "send it in smaller parts",
+            Self::TooManyLines { .. } => "send them in smaller parts",
             Self::TooSlow { .. } | Self::BrokenOff => "send it again; what came already is known",
             Self::OtherNotebook { .. } => "sync with the server of the same notebook",
-            Self::Store(StoreError::Full) => "make room there; what was kept before is safe",
+            Self::StoreFull => "make room there; what was kept before is safe",
             _ => return None,
         };
         Some(hint.to_string())

@@ -84,7 +84,6 @@ impl Service {
     }
 
     /// Everything that answers, ready to be asked. Whoever accepts connections puts a [`guard::Peer`] into each request.
-    #[must_use]
     pub fn router(self) -> Router {
         let inside = Arc::new(Inside {
             paces: Paces::new(self.limits, Arc::clone(&self.clock)),

@@ -1,4 +1,5 @@
 //! The app's files: compressed, known by their tags, and nothing else on the disk.
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, reason = "a test fails by panicking")]
 
 mod common;
 

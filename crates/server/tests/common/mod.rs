@@ -1,4 +1,5 @@
 //! Notebooks, lines and requests for tests: names and chance by counting, never by luck.
+#![allow(clippy::unwrap_used, clippy::expect_used, clippy::panic, reason = "a test fails by panicking")]
 #![allow(dead_code, reason = "each test takes what it needs")]
 
 use std::net::IpAddr;
