@@ -12,8 +12,8 @@ const axe = await readFile(createRequire(import.meta.url).resolve('axe-core/axe.
 /** White around a page, in millimetres, as in the crate `report`, style.rs. */
 const MARGIN = 13;
 const MM_PER_POINT = 25.4 / 72;
-/** Screens: a small phone, a laptop, a usual phone, which stays for what is looked at after it. CSS px. */
-const SCREENS = [[320, 568], [1280, 800], [390, 844]];
+/** Screens: a small phone, a laptop, a usual phone, which stays for what is looked at after it. CSS px; low, as only widths matter. */
+const SCREENS = [[320, 200], [1280, 200], [390, 200]];
 /** The smallest letters on a screen, in px; in drawings, which can be made larger by hand, those of print. */
 const LEAST = { text: 12, drawing: 9 };
 
@@ -32,13 +32,13 @@ export async function measure(page, folder, sheet, more) {
   const seen = watch(page, wrong);
   const file = path.join(folder, `${sheet.name}.html`);
   seen.own = pathToFileURL(file).href;
-  await page.setViewportSize({ width: 1280, height: 800 });
+  await page.setViewportSize({ width: 1280, height: 200 });
   await page.goto(seen.own);
 
   wrong.push(...isWhatItShouldBe(await page.evaluate(whatItIs), sheet));
   const laid = await print(page, file, sheet, wrong);
   if (more.screens) await onScreens(page, file, more, wrong);
-  if (more.axe) await forAll(page, wrong);
+  if (more.heard) await forAll(page, wrong);
   seen.stop();
   return { wrong, ...laid };
 }

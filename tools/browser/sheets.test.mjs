@@ -12,8 +12,12 @@ import { Heights } from './heights.mjs';
 const FOLDER = process.env.EVENSWATH_SHEETS ?? fileURLToPath(new URL('../../target/sheets', import.meta.url));
 /** How many pages are measured at a time. */
 const AT_ONCE = 3;
-/** Visits that are looked at for those who hear them in every language; all others in English. */
-const EVERY_WAY = ['empty', 'twenty-tips'];
+/** Whether every sheet is measured; otherwise, for time, of most visits one a paper and the most demanding. */
+const EVERY_SHEET = Boolean(process.env.EVENSWATH_EVERY_SHEET);
+/** Visits of which all are measured at any time: the least and the most that a sheet may have to hold. */
+const EVERY_WAY = ['empty', 'long-name', 'three-bodies', 'twenty-tips'];
+/** Of the others: Spanish, which is longer, on the shorter paper; both side by side on the narrower one; English. */
+const DEMANDING = /-(es|both-a4|en-a4)$/;
 
 const visits = (await readdir(FOLDER, { withFileTypes: true })).filter((entry) => entry.isDirectory()).map((entry) => entry.name).sort();
 const heights = new Heights();
@@ -70,14 +74,15 @@ async function measureVisit(visit) {
   const sheets = JSON.parse(await readFile(path.join(folder, 'sheets.json'), 'utf8'));
   const page = await browser.newPage();
   const wrong = [];
-  for (const sheet of sheets) {
+  const everyWay = EVERY_SHEET || EVERY_WAY.includes(visit);
+  for (const sheet of sheets.filter((one) => everyWay || DEMANDING.test(one.name))) {
     const html = await readFile(path.join(folder, `${sheet.name}.html`), 'utf8');
     if (done.has(html)) continue;
     done.set(html, visit);
     // A screen knows no paper, and for those who hear it a sheet is built alike in all languages.
-    const letter = sheet.paper === 'letter';
-    const heard = letter && (EVERY_WAY.includes(visit) || sheet.name.endsWith('-en'));
-    const found = await measure(page, folder, sheet, { screens: letter, axe: heard, pictures: letter && visit === 'willow-bend' });
+    const screens = sheet.paper === 'letter';
+    const heard = everyWay ? /-(en|both)$/.test(sheet.name) : sheet.name === 'visit-es';
+    const found = await measure(page, folder, sheet, { screens, heard, pictures: screens && visit === 'willow-bend' });
     wrong.push(...found.wrong.map((one) => `${visit}/${sheet.name}: ${one}`));
     heights.add(`${visit}/${sheet.name}`, sheet, found);
   }

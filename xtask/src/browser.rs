@@ -19,23 +19,36 @@ const DEMO: &str = "demo/willow-bend.toml";
 /// The measuring programs.
 const TOOLS: &str = "tools/browser";
 
-/// Measures. Here a machine that cannot is an error.
+/// Which sheets are measured.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Sheets {
+    /// All there are.
+    Every,
+    /// Those that ask most of a page, so that a run of all tests stays quick.
+    Demanding,
+}
+
+/// Measures every sheet. Here a machine that cannot is an error.
 pub fn run(workspace: &Workspace, _rest: &[String]) -> Result<(), String> {
-    match measure(workspace) {
+    match measure_these(workspace, Sheets::Every) {
         Outcome::Passed => Ok(()),
         Outcome::Skipped(message) | Outcome::Failed(message) => Err(message),
     }
 }
 
-/// Measures if this machine can, or may be made to; otherwise says why not.
+/// Measures the most demanding sheets if this machine can, or may be made to; otherwise says why not.
 pub fn measure(workspace: &Workspace) -> Outcome {
+    measure_these(workspace, Sheets::Demanding)
+}
+
+fn measure_these(workspace: &Workspace, which: Sheets) -> Outcome {
     match setup::browser() {
-        Ok(browser) => with(workspace, &browser).into(),
+        Ok(browser) => with(workspace, &browser, which).into(),
         Err(why) => Outcome::Skipped(why),
     }
 }
 
-fn with(workspace: &Workspace, browser: &Path) -> Result<(), String> {
+fn with(workspace: &Workspace, browser: &Path, which: Sheets) -> Result<(), String> {
     eprintln!("The browser is {}", browser.display());
     let tools = workspace.root.join(TOOLS);
     setup::libraries(&tools)?;
@@ -46,7 +59,8 @@ fn with(workspace: &Workspace, browser: &Path) -> Result<(), String> {
             .args(["--test", "--test-reporter=spec", "sheets.test.mjs"])
             .current_dir(&tools)
             .env("EVENSWATH_CHROMIUM", browser)
-            .env("EVENSWATH_SHEETS", &sheets),
+            .env("EVENSWATH_SHEETS", &sheets)
+            .env("EVENSWATH_EVERY_SHEET", if which == Sheets::Every { "1" } else { "" }),
     )?;
     eprintln!("The printed sheets stand in {}", sheets.display());
     Ok(())

@@ -126,7 +126,7 @@ mod tests {
         std::fs::write(file(&first, "google-chrome"), "").unwrap();
         std::fs::write(file(&second, "chromium"), "").unwrap();
         let found = in_folders(&[first.clone(), second.clone()]);
-        let none = in_folders(&[folder.clone()]);
+        let none = in_folders(std::slice::from_ref(&folder));
         std::fs::remove_dir_all(&folder).unwrap();
         assert_eq!(found, Some(file(&second, "chromium")));
         assert_eq!(none, None);
