@@ -10,6 +10,12 @@ impl Hash {
     /// What stands before a device's first line.
     pub const NOTHING: Self = Self([0; 32]);
 
+    /// The check sum of these bytes, as a store kept them.
+    #[must_use]
+    pub const fn from_bytes(bytes: [u8; 32]) -> Self {
+        Self(bytes)
+    }
+
     /// The check sum of texts one after the other, each with its length, so that no two lists of texts run together.
     ///
     /// *Source*: FIPS 180-4, SHA-256.

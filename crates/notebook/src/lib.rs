@@ -26,7 +26,7 @@ pub use fold::{Folded, FoldedSprayer, FoldedVisit, Held, TwoValues, folded};
 pub use hash::Hash;
 pub use ids::{DeviceId, LineId, NotebookId, RowId, ThingId};
 pub use import::{ImportError, entries_of_file};
-pub use line::{About, At, Draft, Kind, Line, MOST_ENTRY_BYTES, Standing, Written};
+pub use line::{About, At, Draft, Kept, Kind, Line, MOST_ENTRY_BYTES, Standing, Written};
 pub use ranges::Ranges;
 pub use value::Value;
 pub use verify::{Damage, verify};

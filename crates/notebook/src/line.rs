@@ -134,6 +134,35 @@ pub struct Standing {
     pub previous: Hash,
 }
 
+/// The parts of a line as a store kept them.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Kept {
+    /// Its name.
+    pub id: LineId,
+    /// The notebook.
+    pub notebook: NotebookId,
+    /// What it is about.
+    pub about: About,
+    /// The device.
+    pub device: DeviceId,
+    /// Its number on the device.
+    pub number: u64,
+    /// Lamport's counter.
+    pub order: u64,
+    /// When it was written.
+    pub at: At,
+    /// The version of what is written.
+    pub version: u32,
+    /// What is written.
+    pub written: Option<Written>,
+    /// The check sum of what is or was written.
+    pub written_hash: Hash,
+    /// The check sum of the device's line before.
+    pub previous: Hash,
+    /// Its own check sum.
+    pub hash: Hash,
+}
+
 /// A line.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub struct Line {
@@ -171,6 +200,40 @@ impl Line {
         };
         line.hash = line.hash_anew();
         line
+    }
+
+    /// A line as a store kept it; `None` where it was changed since.
+    #[must_use]
+    pub fn kept(kept: Kept) -> Option<Self> {
+        let Kept {
+            id,
+            notebook,
+            about,
+            device,
+            number,
+            order,
+            at,
+            version,
+            written,
+            written_hash,
+            previous,
+            hash,
+        } = kept;
+        let line = Self {
+            id,
+            notebook,
+            about,
+            device,
+            number,
+            order,
+            at,
+            version,
+            written,
+            written_hash,
+            previous,
+            hash,
+        };
+        line.is_whole().then_some(line)
     }
 
     /// The check sum of the envelope as it is: of every field but what is written, for which its own check sum stands.

@@ -7,9 +7,13 @@
 
 mod error;
 mod memory;
+#[cfg(not(target_arch = "wasm32"))]
+mod sqlite;
 
 pub use error::StoreError;
 pub use memory::{Fails, MemoryStore};
+#[cfg(not(target_arch = "wasm32"))]
+pub use sqlite::{Opening, SqliteStore};
 
 use notebook::{DeviceId, Draft, Line, NotebookId, Ranges, ThingId};
 

@@ -13,6 +13,7 @@ mod calibration;
 mod list;
 mod mathematics;
 mod planning;
+mod sheets;
 mod sprayer;
 mod units;
 mod visit;
@@ -31,6 +32,7 @@ pub fn all() -> List {
     calibration::put(&mut list);
     planning::put(&mut list);
     visit::put(&mut list);
+    sheets::put(&mut list);
     list
 }
 

@@ -364,8 +364,8 @@ kit-labels = labels of the usual products, to look things up
 
 tags-title = Tags for tips
 tags-side = { $all ->
-        [0] counted from the left as the driver sits
-       *[other] of { $all }, counted from the left as the driver sits
+        [0] from the driver's left
+       *[other] of { $all }, from the driver's left
     }
 tags-out_of_place = Out of place
 tags-catch_again = Catch again

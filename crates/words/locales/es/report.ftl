@@ -364,8 +364,8 @@ kit-labels = etiquetas (labels) de los productos usuales, para consultar
 
 tags-title = Etiquetas para boquillas
 tags-side = { $all ->
-        [0] contada desde la izquierda de quien maneja
-       *[other] de { $all }, contada desde la izquierda de quien maneja
+        [0] desde la izquierda de quien maneja
+       *[other] de { $all }, desde la izquierda de quien maneja
     }
 tags-out_of_place = Fuera de lugar
 tags-catch_again = Recoger otra vez
