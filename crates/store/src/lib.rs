@@ -5,6 +5,7 @@
 //! happens next. A store does not know what a line's entry means, but for one thing: what an owner withdraws is taken out in
 //! the transaction that keeps the withdrawal.
 
+pub mod conformance;
 mod error;
 mod memory;
 #[cfg(not(target_arch = "wasm32"))]

@@ -56,6 +56,21 @@ impl SqliteStore {
         Ok(())
     }
 
+    /// Lets the file grow to so many pages and no further, as a full disk would.
+    ///
+    /// *Errors*: those of the file.
+    pub fn limit_to_pages(&self, pages: i64) -> Result<(), StoreError> {
+        let sql = format!("PRAGMA max_page_count = {pages}");
+        self.connection().query_row(&sql, [], |_| Ok(())).map_err(told)
+    }
+
+    /// How long to wait for another writer before giving up.
+    ///
+    /// *Errors*: those of the file.
+    pub fn wait_at_most(&self, time: std::time::Duration) -> Result<(), StoreError> {
+        self.connection().busy_timeout(time).map_err(told)
+    }
+
     /// Whether the file itself is whole, as SQLite sees it. Whether the notebook is, [`notebook::verify`] says.
     pub fn check(&self) -> Result<(), StoreError> {
         let said: String =
