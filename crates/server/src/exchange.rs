@@ -15,7 +15,7 @@ use crate::limits::Limits;
 pub use plain_http::PlainHttp;
 
 /// So many lines are sent at once. Our own choice: a part that a weak radio link carries in seconds.
-const AT_ONCE: usize = 1_000;
+const AT_ONCE: usize = 2_000;
 
 /// The other side of an exchange.
 pub trait Other {

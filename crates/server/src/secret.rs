@@ -51,9 +51,7 @@ impl Secret {
     /// A new secret out of the system's chance; none where the system has none to give.
     #[must_use]
     pub fn new() -> Option<Self> {
-        let mut chance = [0; 10];
-        getrandom::fill(&mut chance).ok()?;
-        Some(Self::made_of(chance))
+        chance().map(Self::made_of)
     }
 
     /// A secret that somebody chose.
@@ -99,6 +97,14 @@ impl core::fmt::Debug for Secret {
     fn fmt(&self, out: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
         out.write_str("Secret(not shown)")
     }
+}
+
+/// Ten bytes of the system's chance, for a secret or a name; none where the system has none to give.
+#[must_use]
+pub fn chance() -> Option<[u8; 10]> {
+    let mut chance = [0; 10];
+    getrandom::fill(&mut chance).ok()?;
+    Some(chance)
 }
 
 /// Letters and digits alone, large, with what was misread put right.

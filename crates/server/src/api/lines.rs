@@ -24,6 +24,10 @@ use crate::service::Inside;
 /// So many lines that were not taken are named. Our own choice: more than anybody reads; all are counted.
 const NAMED: usize = 100;
 
+/// The highest number and order taken: the largest that every reader of JSON keeps exactly, 2^53 (RFC 8259, 6). Nobody
+/// writes that many lines; a line that claims it would leave no room for the next.
+const HIGHEST: u64 = 1 << 53;
+
 /// What became of the lines
 #[derive(Clone, Debug, Default, Serialize, Deserialize, ToSchema)]
 pub struct LinesTaken {
@@ -139,6 +143,9 @@ impl Read {
             self.answer.foreign += 1;
             let named = Args::new().with("notebook", Arg::Text(line.notebook().to_string()));
             self.refuse(at, "line_foreign", &named);
+        } else if let Some(field) = beyond_reason(&line) {
+            self.answer.unreadable += 1;
+            self.refuse(at, "line_field", &Args::new().with("field", Arg::Text(field.to_string())));
         } else if line.is_whole() {
             self.lines.push(line);
         } else {
@@ -152,5 +159,17 @@ impl Read {
             let args = json_of(args).into_iter().map(|(name, value)| (name.to_string(), value)).collect();
             self.answer.refused.push(LineRefused { at, code: code.to_string(), args });
         }
+    }
+}
+
+/// The field of a line that no device gets to by writing, and no store keeps.
+fn beyond_reason(line: &Line) -> Option<&'static str> {
+    let reasonable = 1..=HIGHEST;
+    if !reasonable.contains(&line.number()) {
+        Some("number")
+    } else if !reasonable.contains(&line.order()) {
+        Some("order")
+    } else {
+        None
     }
 }

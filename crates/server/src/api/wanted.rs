@@ -19,8 +19,11 @@ use crate::kept::{Kept, off_thread};
 use crate::problem::Problem;
 use crate::service::Inside;
 
-/// So many lines are asked of the store at once. Our own choice: 32 MB at the very worst, whatever is asked for.
-const AT_ONCE: usize = 500;
+/// So many lines are asked of the store first, to see how long they are. Our own choice: 32 MB at the very worst.
+const FIRST: usize = 500;
+/// So many lines are asked of the store at once at most. Our own choice: lines that get far longer all of a sudden still
+/// fit into a small machine.
+const AT_ONCE: usize = 4_000;
 
 /// What the asker holds, and how many lines it wants at most
 #[derive(Clone, Debug, Serialize, Deserialize, ToSchema)]
@@ -76,7 +79,7 @@ struct Given {
 fn give(kept: &dyn Kept, mut held: Ranges, most: usize, bytes: usize) -> Result<Given, StoreError> {
     let mut given = Given { text: String::new(), lines: 0 };
     while given.lines < most {
-        let at_once = AT_ONCE.min(most - given.lines);
+        let at_once = at_once(&given, bytes).min(most - given.lines);
         let lines = kept.lines_beyond(&held, at_once)?;
         for line in &lines {
             if given.text.len() >= bytes {
@@ -90,6 +93,15 @@ fn give(kept: &dyn Kept, mut held: Ranges, most: usize, bytes: usize) -> Result<
         }
     }
     Ok(given)
+}
+
+/// How many lines are likely to fill what is left of the answer: each time the store is asked it goes through all it has.
+fn at_once(given: &Given, bytes: usize) -> usize {
+    if given.lines == 0 {
+        return FIRST;
+    }
+    let each = given.text.len() / given.lines + 1;
+    (bytes.saturating_sub(given.text.len()) / each + 1).min(AT_ONCE)
 }
 
 fn put(given: &mut Given, line: &Line) {

@@ -69,6 +69,13 @@ impl Authority {
     }
 }
 
+/// The name of a server as it is given when it is started: without `https://` and without a port.
+#[must_use]
+pub fn plain_name(text: &str) -> Option<String> {
+    let read = Authority::parse(text.trim())?;
+    (read.port.is_none() && !read.is_number()).then_some(read.name)
+}
+
 /// Whose page asks; `null` and anything with more to it is nobody's.
 pub fn origin(text: &str) -> Option<(Scheme, Authority)> {
     let (scheme, rest) = text.split_once("://")?;
@@ -119,6 +126,14 @@ mod tests {
         ] {
             // An empty port is a port of no digits, which parses as none.
             assert_eq!(Authority::parse(text), None, "{text:?}");
+        }
+    }
+
+    #[test]
+    fn a_name_to_be_known_by_is_a_name_alone() {
+        assert_eq!(plain_name(" Barn.Example "), Some("barn.example".to_string()));
+        for text in ["https://barn.example", "barn.example:443", "192.168.1.5", "", "a b", "[::1]"] {
+            assert_eq!(plain_name(text), None, "{text}");
         }
     }
 

@@ -11,6 +11,7 @@ use axum::http::{HeaderMap, Uri, header};
 use axum::middleware::Next;
 use axum::response::{IntoResponse, Response};
 
+pub use authority::plain_name;
 pub use pace::Paces;
 
 use crate::problem::Problem;

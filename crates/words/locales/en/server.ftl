@@ -95,7 +95,32 @@ serve_no_chance = the system gives no random numbers to make a pairing secret of
     .do = write one of 16 letters and digits or more into a file and give it with --pairing-secret-file
 serve_certificate = certificate and key cannot be used: { $why }
     .do = both files must be in PEM form and belong together
-serve_app = the app's files cannot be used: { $why }
+serve_app-read = the app's files cannot be read: { $why }
+    .do = give the folder that holds the app's index.html
+serve_app-no_index = there is no index.html in this folder, so it is not the app's
+    .do = give the folder that holds the app's index.html
+serve_app-too_much = there is more in this folder than an app has, so it is not the app's
     .do = give the folder that holds the app's index.html
 serve_name = "{ $name }" is no name of a server
     .do = give the name alone, without https:// and without a port
+
+## Help
+
+help-serve = The notebook and the app, for this machine or for phones in the same network
+help-serve-after =
+    Examples:
+      evenswath serve --folder my-notebook --app app
+      evenswath serve --folder my-notebook --on-network
+      evenswath serve --folder my-notebook --on-network --certificate barn.pem --key barn-key.pem
+help-serve-folder = The folder that the notebook is kept in
+help-serve-port = The port to listen on; 0 for any that is free
+help-serve-on_network = Listen to the network and not to this machine alone; phones pair with a secret
+help-serve-name = A name that the server goes by, for the network or a proxy; may be given again
+help-serve-pairing_secret_file = A file with the pairing secret in its first line, 16 letters and digits or more; without it one is made and shown
+help-serve-certificate = The certificate for HTTPS in PEM form, with those it rests on
+help-serve-key = The private key of the certificate in PEM form
+help-serve-app = The folder of the app's files
+help-serve-log = Write a line for each request to standard error; nothing about a person is in it
+value-FOLDER = FOLDER
+value-PORT = PORT
+value-NAME = NAME

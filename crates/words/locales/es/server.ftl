@@ -95,7 +95,32 @@ serve_no_chance = el sistema no da números al azar para hacer una clave para en
     .do = escriba una de 16 letras y cifras o más en un archivo y délo con --pairing-secret-file
 serve_certificate = el certificado y su llave no se pueden usar: { $why }
     .do = los dos archivos tienen que estar en forma PEM y ser pareja
-serve_app = los archivos de la aplicación no se pueden usar: { $why }
+serve_app-read = los archivos de la aplicación no se pueden leer: { $why }
+    .do = dé la carpeta que contiene el index.html de la aplicación
+serve_app-no_index = en esta carpeta no hay index.html; no es la de la aplicación
+    .do = dé la carpeta que contiene el index.html de la aplicación
+serve_app-too_much = en esta carpeta hay más de lo que tiene una aplicación; no es la suya
     .do = dé la carpeta que contiene el index.html de la aplicación
 serve_name = “{ $name }” no es nombre de un servidor
     .do = dé solo el nombre, sin https:// y sin puerto
+
+## Help
+
+help-serve = El cuaderno y la aplicación, para esta máquina o para los teléfonos de la misma red
+help-serve-after =
+    Ejemplos:
+      evenswath serve --folder mi-cuaderno --app aplicacion
+      evenswath serve --folder mi-cuaderno --on-network
+      evenswath serve --folder mi-cuaderno --on-network --certificate granero.pem --key granero-llave.pem
+help-serve-folder = La carpeta donde se guarda el cuaderno
+help-serve-port = El puerto en que escucha; 0 para cualquiera que esté libre
+help-serve-on_network = Escuchar a la red y no solo a esta máquina; los teléfonos se enlazan con una clave
+help-serve-name = Un nombre del servidor, para la red o un intermediario (proxy); se puede dar varias veces
+help-serve-pairing_secret_file = Un archivo con la clave para enlazar en su primera línea, 16 letras y cifras o más; sin él se hace una y se muestra
+help-serve-certificate = El certificado para HTTPS en forma PEM, con los que lo respaldan
+help-serve-key = La llave privada del certificado en forma PEM
+help-serve-app = La carpeta de los archivos de la aplicación
+help-serve-log = Escribir una línea por cada solicitud en la salida de errores; no dice nada de personas
+value-FOLDER = CARPETA
+value-PORT = PUERTO
+value-NAME = NOMBRE
