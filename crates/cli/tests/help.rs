@@ -6,7 +6,7 @@ mod common;
 use common::{command, finish, folder, root, run, shell_split};
 
 /// Every command with its subcommands.
-const COMMANDS: [&[&str]; 20] = [
+const COMMANDS: [&[&str]; 26] = [
     &[],
     &["course"],
     &["speed"],
@@ -19,6 +19,12 @@ const COMMANDS: [&[&str]; 20] = [
     &["visit", "check"],
     &["visit", "new"],
     &["visit", "schema"],
+    &["notebook"],
+    &["notebook", "import"],
+    &["notebook", "export"],
+    &["notebook", "verify"],
+    &["notebook", "log"],
+    &["notebook", "visit"],
     &["print"],
     &["print", "cups"],
     &["print", "cab"],
@@ -64,7 +70,7 @@ fn the_list_of_commands_is_whole() {
         list.lines().filter_map(|line| line.split_whitespace().next()).map(str::to_string).collect()
     };
     let mut all: Vec<String> = listed(&help(&[]));
-    for of in ["visit", "print"] {
+    for of in ["visit", "notebook", "print"] {
         let below = listed(&help(&[of]));
         all.extend(below.iter().filter(|name| *name != "help").map(|name| format!("{of} {name}")));
     }

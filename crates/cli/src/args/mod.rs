@@ -4,6 +4,7 @@ mod catch;
 mod frame;
 mod help;
 mod mistyped;
+mod notebook;
 mod print;
 mod reader;
 mod steps;
@@ -13,6 +14,7 @@ use clap::{CommandFactory, FromArgMatches, Parser, Subcommand};
 use words::{Reader, Words};
 
 pub use catch::CatchArgs;
+pub use notebook::{NotebookArgs, NotebookCommand};
 pub use print::{FromVisit, PaperArgs, PrintArgs, PrintSheet, SheetArgs};
 pub use reader::{Lang, Numbers, PaperSize, Units, language, typed};
 pub use steps::{CourseArgs, FlowArgs, LoadArgs, RateArgs, SpacingArgs, SpeedArgs, WidthKind};
@@ -85,6 +87,8 @@ pub enum Command {
     Load(LoadArgs),
     /// A whole visit from a file
     Visit(VisitArgs),
+    /// The notebook: everything written, kept for good
+    Notebook(NotebookArgs),
     /// Sheets to hand over: cups, cab card, tags, paper to fill in, card before the day
     Print(PrintArgs),
     /// Print completions for a shell

@@ -8,6 +8,7 @@ mod course;
 mod flow;
 mod input;
 pub mod load;
+mod notebook;
 mod print;
 pub mod rate;
 mod sheet;
@@ -42,6 +43,7 @@ pub fn run(cli: &Cli, words: &Words) -> Result<Answer, CliError> {
             VisitCommand::New => Ok(visit_new::run(words)),
             VisitCommand::Schema => visit_schema::run(),
         },
+        Command::Notebook(args) => notebook::run(args, words),
         Command::Print(args) => print::run(args, words),
         Command::Completions { shell } => completions::run(*shell, words),
     }?;

@@ -72,6 +72,11 @@ pub fn write(sheet: &Sheet, path: &Path) -> Result<(), CliError> {
         WrittenAs::Pdf => report_pdf::pdf(sheet)
             .map_err(|error| CliError::not_made(&error).at(super::input::place(path)))?,
     };
+    write_whole(path, &bytes)
+}
+
+/// Writes a file: all of it, or nothing that could be taken for it.
+pub fn write_whole(path: &Path, bytes: &[u8]) -> Result<(), CliError> {
     let beside = beside(path);
     let done = std::fs::write(&beside, bytes).and_then(|()| std::fs::rename(&beside, path));
     done.map_err(|error| {

@@ -37,8 +37,17 @@ pub fn run(file: &Path, sheet: &SheetArgs, words: &Words) -> Result<Answer, CliE
 
 /// Reads a visit file, or says what is wrong with it.
 pub fn read(file: &Path) -> Result<Visit, CliError> {
-    let bytes = super::input::bytes(file, MOST_BYTES)?;
-    visit::file::read(&bytes).map_err(|errors| mistakes(file, &errors))
+    read_bytes(file, &bytes(file)?)
+}
+
+/// The bytes of a visit file.
+pub fn bytes(file: &Path) -> Result<Vec<u8>, CliError> {
+    super::input::bytes(file, MOST_BYTES)
+}
+
+/// Reads the bytes of a visit file, or says what is wrong with them.
+pub fn read_bytes(file: &Path, bytes: &[u8]) -> Result<Visit, CliError> {
+    visit::file::read(bytes).map_err(|errors| mistakes(file, &errors))
 }
 
 /// Works a visit out, or says which of its facts cannot be.

@@ -1,0 +1,100 @@
+//! The notebook of a folder, and names and times for what is written into it.
+
+use std::future::Future;
+use std::path::Path;
+use std::pin::pin;
+use std::task::{Context, Poll, Waker};
+use std::time::{SystemTime, UNIX_EPOCH};
+
+use notebook::{
+    About, At, DeviceId, Draft, LineId, Notebook, NotebookId, RowId, ThingId, Told, VERSION, Written,
+};
+use store::{Opening, SqliteStore, Store, StoreError};
+use units::Args;
+
+use crate::error::CliError;
+
+/// The file within the folder.
+const FILE: &str = "notebook.sqlite";
+
+/// Opens the notebook of a folder, which must be there.
+pub fn open(folder: &Path) -> Result<SqliteStore, CliError> {
+    if !folder.join(FILE).is_file() {
+        let args = Args::new().with("folder", super::super::input::file(folder));
+        return Err(CliError::usage("notebook_none", args));
+    }
+    begin(folder, None)
+}
+
+/// Opens the notebook of a folder, or begins one: a new one, or a copy of one that is known.
+pub fn begin(folder: &Path, copy_of: Option<NotebookId>) -> Result<SqliteStore, CliError> {
+    let made = std::fs::create_dir_all(folder);
+    made.map_err(|error| kept(folder)(StoreError::System { what: error.to_string() }))?;
+    let notebook = match copy_of {
+        Some(notebook) => notebook,
+        None => NotebookId::new(milliseconds(), &chance()?),
+    };
+    let opening = Opening { notebook, device: DeviceId::new(milliseconds(), &chance()?) };
+    SqliteStore::open(&folder.join(FILE), opening).map_err(kept(folder))
+}
+
+/// A store's error, with the folder it is about.
+pub fn kept(folder: &Path) -> impl Fn(StoreError) -> CliError {
+    let place = super::super::input::place(folder);
+    move |error| CliError::not_made(&error).at(place.clone())
+}
+
+/// The whole notebook in memory.
+pub fn book(store: &SqliteStore, folder: &Path) -> Result<Notebook, CliError> {
+    let mut book = Notebook::new(store.notebook());
+    for line in now(store.lines()).map_err(kept(folder))? {
+        book.take(line);
+    }
+    Ok(book)
+}
+
+/// Runs a future of a store on disk, which waits for nothing but the disk.
+pub fn now<T>(work: impl Future<Output = Result<T, StoreError>>) -> Result<T, StoreError> {
+    let mut work = pin!(work);
+    match work.as_mut().poll(&mut Context::from_waker(Waker::noop())) {
+        Poll::Ready(done) => done,
+        Poll::Pending => Err(StoreError::System { what: "the store waits for something".to_string() }),
+    }
+}
+
+/// A new draft, with a name, a time and chance of its own.
+pub fn draft(about: About, told: impl Into<Told>) -> Result<Draft, CliError> {
+    let mut salt = [0; 16];
+    fill(&mut salt)?;
+    Ok(Draft {
+        id: LineId::new(milliseconds(), &chance()?),
+        about,
+        // In UTC: what the clock on the wall says is not asked of the system here.
+        at: At { utc_milliseconds: i64::try_from(milliseconds()).unwrap_or(i64::MAX), offset_minutes: 0 },
+        version: VERSION,
+        written: Written::new(told.into().text(), salt),
+    })
+}
+
+/// A new name for a row or thing.
+pub fn names() -> Result<(RowId, ThingId), CliError> {
+    Ok((RowId::new(milliseconds(), &chance()?), ThingId::new(milliseconds(), &chance()?)))
+}
+
+/// Milliseconds since 1970 in UTC; nought where the clock stands before that.
+fn milliseconds() -> u64 {
+    let since = SystemTime::now().duration_since(UNIX_EPOCH).unwrap_or_default();
+    u64::try_from(since.as_millis()).unwrap_or(u64::MAX)
+}
+
+fn chance() -> Result<[u8; 10], CliError> {
+    let mut bytes = [0; 10];
+    fill(&mut bytes)?;
+    Ok(bytes)
+}
+
+/// Chance out of the system; without it no name would be our own, so nothing is written.
+fn fill(bytes: &mut [u8]) -> Result<(), CliError> {
+    getrandom::fill(bytes)
+        .map_err(|error| CliError::not_made(&StoreError::System { what: error.to_string() }))
+}
