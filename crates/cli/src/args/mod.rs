@@ -7,6 +7,7 @@ mod mistyped;
 mod notebook;
 mod print;
 mod reader;
+mod serve;
 mod steps;
 mod visit;
 
@@ -17,6 +18,7 @@ pub use catch::CatchArgs;
 pub use notebook::{NotebookArgs, NotebookCommand};
 pub use print::{FromVisit, PaperArgs, PrintArgs, PrintSheet, SheetArgs};
 pub use reader::{Lang, Numbers, PaperSize, Units, language, typed};
+pub use serve::ServeArgs;
 pub use steps::{CourseArgs, FlowArgs, LoadArgs, RateArgs, SpacingArgs, SpeedArgs, WidthKind};
 pub use visit::{VisitArgs, VisitCommand};
 
@@ -91,6 +93,8 @@ pub enum Command {
     Notebook(NotebookArgs),
     /// Sheets to hand over: cups, cab card, tags, paper to fill in, card before the day
     Print(PrintArgs),
+    /// The notebook and the app, for this machine or for phones in the same network
+    Serve(ServeArgs),
     /// Print completions for a shell
     #[command(after_help = "Example:\n  evenswath completions bash > evenswath.bash")]
     Completions {

@@ -77,7 +77,7 @@ pub fn file(path: &Path) -> Arg {
     }
 }
 
-fn cannot(path: &Path, error: &std::io::Error) -> CliError {
+pub fn cannot(path: &Path, error: &std::io::Error) -> CliError {
     let case = match error.kind() {
         std::io::ErrorKind::NotFound => "missing",
         std::io::ErrorKind::PermissionDenied => "forbidden",

@@ -11,6 +11,7 @@ pub mod load;
 mod notebook;
 mod print;
 pub mod rate;
+mod serve;
 mod sheet;
 pub mod spacing;
 pub mod speed;
@@ -45,6 +46,7 @@ pub fn run(cli: &Cli, words: &Words) -> Result<Answer, CliError> {
         },
         Command::Notebook(args) => notebook::run(args, words),
         Command::Print(args) => print::run(args, words),
+        Command::Serve(args) => serve::run(args, cli, words),
         Command::Completions { shell } => completions::run(*shell, words),
     }?;
     if !cli.why {

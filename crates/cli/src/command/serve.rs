@@ -39,7 +39,8 @@ pub fn run(args: &ServeArgs, cli: &Cli, words: &Words) -> Result<Answer, CliErro
     };
     let kept = open(&args.folder)?;
     let address = if args.on_network { Ipv4Addr::UNSPECIFIED } else { Ipv4Addr::LOCALHOST };
-    let listening = server::listen(SocketAddr::from((address, args.port))).map_err(|error| cannot_run(&error))?;
+    let listening =
+        server::listen(SocketAddr::from((address, args.port))).map_err(|error| cannot_run(&error))?;
     if args.log {
         server::log_to_standard_error();
     }
@@ -140,9 +141,8 @@ fn why(code: &'static str, error: &dyn core::fmt::Display) -> CliError {
 fn cannot_run(error: &RunError) -> CliError {
     match error {
         RunError::Port { port, why } => {
-            let args = Args::new()
-                .with("port", Arg::Text(port.to_string()))
-                .with("why", Arg::Text(why.to_string()));
+            let args =
+                Args::new().with("port", Arg::Text(port.to_string())).with("why", Arg::Text(why.to_string()));
             CliError::usage("serve_port", args).at("--port")
         }
         RunError::Start(why) => {
@@ -217,7 +217,9 @@ impl Opened<'_> {
             answer.main(words.say(key, &[("address", address.as_str().into())]));
         }
         match &self.secret {
-            Shown::Now(secret) => answer.main(words.say("serve-secret", &[("secret", secret.as_str().into())])),
+            Shown::Now(secret) => {
+                answer.main(words.say("serve-secret", &[("secret", secret.as_str().into())]))
+            }
             Shown::InItsFile => answer.plain(words.label("serve-secret_from_file")),
             Shown::NoneNeeded => {}
         }
