@@ -269,7 +269,7 @@ impl Coded for Problem {
     }
 }
 
-/// Leaves the wording to [`crate::front`], which knows who reads.
+/// Leaves the wording to `front`, which knows who reads.
 impl IntoResponse for Problem {
     fn into_response(self) -> Response {
         let mut response = Response::new(Body::empty());
