@@ -6,6 +6,8 @@
 //! the transaction that keeps the withdrawal.
 
 pub mod conformance;
+#[cfg(not(target_arch = "wasm32"))]
+pub mod copies;
 mod error;
 mod memory;
 #[cfg(not(target_arch = "wasm32"))]
@@ -17,6 +19,19 @@ pub use memory::{Fails, MemoryStore};
 pub use sqlite::{Opening, SqliteStore};
 
 use notebook::{DeviceId, Draft, Line, NotebookId, Ranges, ThingId};
+
+/// Runs a future of a store that waits for nothing but the disk, as those of [`MemoryStore`] and `SqliteStore` do.
+///
+/// *Errors*: those of the store; that it waits for something else, where it does.
+pub fn now<T>(work: impl Future<Output = Result<T, StoreError>>) -> Result<T, StoreError> {
+    let mut work = core::pin::pin!(work);
+    match work.as_mut().poll(&mut core::task::Context::from_waker(core::task::Waker::noop())) {
+        core::task::Poll::Ready(done) => done,
+        core::task::Poll::Pending => {
+            Err(StoreError::System { what: "the store waits for something else than its disk".to_string() })
+        }
+    }
+}
 
 /// What became of lines from elsewhere.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]

@@ -90,6 +90,15 @@ impl Store for MemoryStore {
 }
 
 impl TakenIn {
+    /// Adds what became of more lines.
+    pub fn add(&mut self, other: Self) {
+        self.new += other.new;
+        self.known += other.known;
+        self.filled_in += other.filled_in;
+        self.changed += other.changed;
+        self.foreign += other.foreign;
+    }
+
     /// Counts what became of one line.
     pub fn count(&mut self, taken: Taken) {
         let counted = match taken {

@@ -5,6 +5,8 @@
 mod rows;
 mod schema;
 
+pub(crate) use rows::readable_lines;
+
 use std::path::Path;
 use std::sync::{Mutex, MutexGuard, PoisonError};
 
@@ -220,7 +222,7 @@ fn next(
 }
 
 /// What SQLite says, as what it means for the one who writes.
-fn told(error: rusqlite::Error) -> StoreError {
+pub(crate) fn told(error: rusqlite::Error) -> StoreError {
     use rusqlite::ErrorCode;
     let what = error.to_string();
     match error.sqlite_error_code() {

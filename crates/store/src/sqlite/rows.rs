@@ -119,10 +119,7 @@ pub(super) fn select(
     let notebook = <[u8; 16]>::try_from(notebook)
         .map_err(|_| StoreError::Damaged { what: "its names cannot be read".to_string() })?;
     let notebook = NotebookId::from_bits(u128::from_be_bytes(notebook));
-    let sql = format!(
-        "SELECT device, number, hash, id, kind, thing, place, at, offset_minutes, version, entry, salt, entry_hash, \
-         previous FROM line {condition} ORDER BY place, device, number, hash"
-    );
+    let sql = format!("SELECT {COLUMNS} FROM line {condition} ORDER BY place, device, number, hash");
     let mut statement = connection.prepare_cached(&sql).map_err(told)?;
     let mut rows = statement.query(given).map_err(told)?;
     let mut lines = Vec::new();
@@ -135,6 +132,37 @@ pub(super) fn select(
     }
     Ok(lines)
 }
+
+/// Every line that can be read out of a file that may be damaged: a row that cannot is passed over, and what stands behind a
+/// page that cannot is asked for device by device.
+pub(crate) fn readable_lines(connection: &Connection) -> Result<Vec<Line>, StoreError> {
+    let notebook: [u8; 16] =
+        connection.query_row("SELECT notebook FROM book", [], |row| row.get(0)).map_err(told)?;
+    let notebook = NotebookId::from_bits(u128::from_be_bytes(notebook));
+    let mut lines = std::collections::BTreeMap::new();
+    // Once along each of the three trees that hold lines, from both ends: a broken page stops each at another place.
+    for order in [
+        "device, number",
+        "device DESC, number DESC",
+        "place",
+        "place DESC",
+        "thing, place",
+        "thing DESC, place DESC",
+    ] {
+        let sql = format!("SELECT {COLUMNS} FROM line ORDER BY {order}");
+        let Ok(mut statement) = connection.prepare(&sql) else { continue };
+        let Ok(mut rows) = statement.query([]) else { continue };
+        while let Ok(Some(row)) = rows.next() {
+            if let Ok(line) = line_of(row, notebook) {
+                lines.insert((line.device(), line.number(), line.hash()), line);
+            }
+        }
+    }
+    Ok(lines.into_values().collect())
+}
+
+/// The columns of a line, in the order that [`line_of`] reads.
+const COLUMNS: &str = "device, number, hash, id, kind, thing, place, at, offset_minutes, version, entry, salt, entry_hash, previous";
 
 fn line_of(row: &Row<'_>, notebook: NotebookId) -> Result<Line, StoreError> {
     let damaged = |what: &str| StoreError::Damaged { what: what.to_string() };
