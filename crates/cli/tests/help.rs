@@ -6,7 +6,7 @@ mod common;
 use common::{command, finish, folder, root, run, shell_split};
 
 /// Every command with its subcommands.
-const COMMANDS: [&[&str]; 27] = [
+const COMMANDS: [&[&str]; 28] = [
     &[],
     &["course"],
     &["speed"],
@@ -23,6 +23,7 @@ const COMMANDS: [&[&str]; 27] = [
     &["notebook", "import"],
     &["notebook", "export"],
     &["notebook", "verify"],
+    &["notebook", "save"],
     &["notebook", "log"],
     &["notebook", "visit"],
     &["print"],

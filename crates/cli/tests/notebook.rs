@@ -137,3 +137,17 @@ fn several_visits_are_asked_for_by_name() {
     assert!(ran.err.contains("there are 2 visits in this notebook"), "{}", ran.err);
     assert_eq!(told(&["notebook", "verify", name(&place)])["visits"], 2);
 }
+
+#[test]
+fn a_destroyed_notebook_is_saved_from_its_copy() {
+    let (place, json) = with_demo("destroyed");
+    let lines = json["files"][0]["new"].as_u64().expect("lines");
+    std::fs::write(place.join("notebook.sqlite"), vec![0x5a; 40_000]).expect("overwritten");
+    let verify = run(&["notebook", "verify", name(&place)]);
+    assert_eq!(verify.status, 3, "{verify:?}");
+    assert!(verify.err.contains("damaged") && verify.err.contains("second copy"), "{}", verify.err);
+    let to = place.with_file_name("saved");
+    let saved = told(&["notebook", "save", name(&place), "--to", name(&to)]);
+    assert_eq!((saved["lines"].as_u64(), saved["from_copies"].as_u64()), (Some(lines), Some(lines)));
+    assert!(told(&["notebook", "verify", name(&to)])["whole"].as_bool().expect("yes or no"));
+}

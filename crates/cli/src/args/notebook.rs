@@ -46,6 +46,17 @@ pub enum NotebookCommand {
         #[arg(value_name = "PATH")]
         path: PathBuf,
     },
+    /// Save what is whole of a damaged notebook and its copies into a new one
+    #[command(after_help = "Example:\n  evenswath notebook save my-notebook --to saved-notebook")]
+    Save {
+        /// The folder of the damaged notebook; nothing in it is touched
+        #[arg(value_name = "FOLDER")]
+        folder: PathBuf,
+
+        /// The folder of the new notebook
+        #[arg(long, value_name = "FOLDER")]
+        to: PathBuf,
+    },
     /// Show every line, struck and withdrawn ones too
     #[command(after_help = "Example:\n  evenswath notebook log my-notebook")]
     Log {

@@ -3,6 +3,7 @@
 pub mod catch;
 mod catch_batch;
 mod catch_test;
+mod clock;
 mod completions;
 mod course;
 mod flow;

@@ -3,14 +3,13 @@
 use std::net::{IpAddr, Ipv4Addr, SocketAddr};
 use std::path::Path;
 use std::sync::Arc;
-use std::time::{SystemTime, UNIX_EPOCH};
 
 use notebook::{DeviceId, NotebookId};
 use serde_json::{Value, json};
 use server::{
     AppFiles, Certificate, FilesError, Kept, Listening, OneAtATime, Reach, RunError, Secret, Service,
 };
-use store::{Opening, SqliteStore, StoreError};
+use store::{Opening, SqliteStore};
 use units::{Arg, Args, Coded, Finding};
 use words::Words;
 
@@ -22,10 +21,8 @@ use crate::out::Answer;
 /// The most bytes of a file with a secret. Our own choice: a line that a person wrote.
 const SECRET_BYTES: u64 = 4_096;
 
-/// The notebook's file in its folder, its second copy, and one that is being made.
+/// The notebook's file in its folder.
 const NOTEBOOK: &str = "notebook.sqlite";
-const COPY: &str = "notebook-copy.sqlite";
-const UNFINISHED: &str = "notebook-copy-unfinished.sqlite";
 
 /// Says where the server is, then serves until it is stopped. What it says is printed before: a person and a script both
 /// wait for it.
@@ -60,26 +57,18 @@ pub fn run(args: &ServeArgs, cli: &Cli, words: &Words) -> Result<Answer, CliErro
 fn open(folder: &Path) -> Result<Arc<dyn Kept>, CliError> {
     let no_chance = || CliError::fault("serve_no_chance", Args::new());
     std::fs::create_dir_all(folder).map_err(|error| cannot(folder, &error))?;
-    let milliseconds = SystemTime::now().duration_since(UNIX_EPOCH).unwrap_or_default().as_millis();
-    let milliseconds = u64::try_from(milliseconds).unwrap_or(u64::MAX);
+    let milliseconds = super::clock::milliseconds();
     let opening = Opening {
         notebook: NotebookId::new(milliseconds, &server::chance().ok_or_else(no_chance)?),
         device: DeviceId::new(milliseconds, &server::chance().ok_or_else(no_chance)?),
     };
     let store = SqliteStore::open(&folder.join(NOTEBOOK), opening)
         .map_err(|error| CliError::input(place(folder), &error))?;
-    let (copy, unfinished) = (folder.join(COPY), folder.join(UNFINISHED));
-    let copying = move |store: &SqliteStore| {
-        let told = |error: std::io::Error| StoreError::System { what: error.to_string() };
-        // One that broke off the last time is in the way.
-        match std::fs::remove_file(&unfinished) {
-            Err(error) if error.kind() != std::io::ErrorKind::NotFound => return Err(told(error)),
-            _ => {}
-        }
-        store.copy_to(&unfinished)?;
-        // The copy before stays until the new one is whole.
-        std::fs::rename(&unfinished, &copy).map_err(told)
-    };
+    let of = folder.to_path_buf();
+    let copying =
+        move |store: &SqliteStore| store::copies::copy(store, &of, &super::clock::label()).map(|_| ());
+    // One at the start, by itself; a broken copy is no reason not to serve, and it is told when one is asked for.
+    let _ = copying(&store);
     Ok(Arc::new(OneAtATime::new(store).with_copy(copying)))
 }
 

@@ -117,3 +117,14 @@ value-FOLDER = FOLDER
 value-FILES = FILES
 value-PATH = PATH
 value-VISIT = VISIT
+notebook-no_copy = the second copy was not made: { $why }
+notebook-saved = { $lines ->
+        [one] One line saved
+       *[other] { $lines } lines saved
+    }: { $copies } from copies, { $file } more from the file itself
+help-notebook_save = Save what is whole of a damaged notebook and its copies into a new one
+help-notebook_save-after =
+    Example:
+      evenswath notebook save my-notebook --to saved-notebook
+help-notebook_save-folder = The folder of the damaged notebook; nothing in it is touched
+help-notebook_save-to = The folder of the new notebook

@@ -117,3 +117,14 @@ value-FOLDER = CARPETA
 value-FILES = ARCHIVOS
 value-PATH = RUTA
 value-VISIT = VISITA
+notebook-no_copy = no se hizo la segunda copia: { $why }
+notebook-saved = { $lines ->
+        [one] Se salvó un renglón
+       *[other] Se salvaron { $lines } renglones
+    }: { $copies } de las copias, { $file } más del archivo mismo
+help-notebook_save = Salvar lo que está completo de un cuaderno dañado y sus copias en uno nuevo
+help-notebook_save-after =
+    Ejemplo:
+      evenswath notebook save mi-cuaderno --to cuaderno-salvado
+help-notebook_save-folder = La carpeta del cuaderno dañado; nada en ella se toca
+help-notebook_save-to = La carpeta del cuaderno nuevo

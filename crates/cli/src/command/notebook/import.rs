@@ -28,6 +28,7 @@ pub fn run(folder: &Path, files: &[PathBuf], words: &Words) -> Result<Answer, Cl
         };
         all.push(object);
     }
+    answer.notes.extend(kept::copy(&kept::open(folder)?, folder, words));
     answer.objects = vec![json!({ "files": all })];
     Ok(answer)
 }

@@ -1,17 +1,16 @@
 //! The notebook of a folder, and names and times for what is written into it.
 
-use std::future::Future;
 use std::path::Path;
-use std::pin::pin;
-use std::task::{Context, Poll, Waker};
-use std::time::{SystemTime, UNIX_EPOCH};
 
 use notebook::{
     About, At, DeviceId, Draft, LineId, Notebook, NotebookId, RowId, ThingId, Told, VERSION, Written,
 };
+pub use store::now;
 use store::{Opening, SqliteStore, Store, StoreError};
 use units::Args;
+use words::Words;
 
+use super::super::clock::milliseconds;
 use crate::error::CliError;
 
 /// The file within the folder.
@@ -53,15 +52,6 @@ pub fn book(store: &SqliteStore, folder: &Path) -> Result<Notebook, CliError> {
     Ok(book)
 }
 
-/// Runs a future of a store on disk, which waits for nothing but the disk.
-pub fn now<T>(work: impl Future<Output = Result<T, StoreError>>) -> Result<T, StoreError> {
-    let mut work = pin!(work);
-    match work.as_mut().poll(&mut Context::from_waker(Waker::noop())) {
-        Poll::Ready(done) => done,
-        Poll::Pending => Err(StoreError::System { what: "the store waits for something".to_string() }),
-    }
-}
-
 /// A new draft, with a name, a time and chance of its own.
 pub fn draft(about: About, told: impl Into<Told>) -> Result<Draft, CliError> {
     let mut salt = [0; 16];
@@ -81,12 +71,6 @@ pub fn names() -> Result<(RowId, ThingId), CliError> {
     Ok((RowId::new(milliseconds(), &chance()?), ThingId::new(milliseconds(), &chance()?)))
 }
 
-/// Milliseconds since 1970 in UTC; nought where the clock stands before that.
-fn milliseconds() -> u64 {
-    let since = SystemTime::now().duration_since(UNIX_EPOCH).unwrap_or_default();
-    u64::try_from(since.as_millis()).unwrap_or(u64::MAX)
-}
-
 fn chance() -> Result<[u8; 10], CliError> {
     let mut bytes = [0; 10];
     fill(&mut bytes)?;
@@ -97,4 +81,22 @@ fn chance() -> Result<[u8; 10], CliError> {
 fn fill(bytes: &mut [u8]) -> Result<(), CliError> {
     getrandom::fill(bytes)
         .map_err(|error| CliError::not_made(&StoreError::System { what: error.to_string() }))
+}
+
+/// Brings the second copy up to date; where that fails it is said, and what was kept is kept all the same.
+pub fn copy(store: &SqliteStore, folder: &Path, words: &Words) -> Option<String> {
+    let failed = store::copies::copy(store, folder, &super::super::clock::label()).err()?;
+    Some(words.say("notebook-no_copy", &[("why", words.error(&failed).into())]))
+}
+
+/// Saves what can be saved of a damaged notebook into a new one.
+pub fn save(damaged: &Path, to: &Path) -> Result<store::copies::Saved, CliError> {
+    if !damaged.join(FILE).is_file() {
+        let args = Args::new().with("folder", super::super::input::file(damaged));
+        return Err(CliError::usage("notebook_none", args));
+    }
+    let made = std::fs::create_dir_all(to);
+    made.map_err(|error| kept(to)(StoreError::System { what: error.to_string() }))?;
+    let device = DeviceId::new(milliseconds(), &chance()?);
+    store::copies::save(&damaged.join(FILE), &to.join(FILE), device).map_err(kept(damaged))
 }

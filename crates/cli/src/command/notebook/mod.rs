@@ -4,6 +4,7 @@ mod export;
 mod import;
 mod kept;
 mod log;
+mod save;
 mod verify;
 
 use words::Words;
@@ -18,6 +19,7 @@ pub fn run(args: &NotebookArgs, words: &Words) -> Result<Answer, CliError> {
         NotebookCommand::Import { folder, files } => import::run(folder, files, words),
         NotebookCommand::Export { folder, to } => export::run(folder, to.as_deref(), words),
         NotebookCommand::Verify { path } => verify::run(path, words),
+        NotebookCommand::Save { folder, to } => save::run(folder, to, words),
         NotebookCommand::Log { folder } => log::run(folder, words),
         NotebookCommand::Visit { folder, visit } => export::visit(folder, visit.as_deref()),
     }
