@@ -169,6 +169,20 @@ fn number(bytes: &[u8], at: usize, size: usize) -> Option<u32> {
         .try_fold(0_u32, |number, byte| number.checked_mul(256).map(|number| number | u32::from(*byte)))
 }
 
+/// The check sum of a PNG's chunk.
+///
+/// *Source*: ISO/IEC 15948, annex D: CRC-32 with the polynomial 0xEDB88320 (bits reversed), begun and ended with ones.
+fn check_sum(bytes: &[u8]) -> u32 {
+    const POLYNOMIAL: u32 = 0xEDB8_8320;
+    let sum = bytes.iter().fold(u32::MAX, |sum, byte| {
+        (0..8).fold(
+            sum ^ u32::from(*byte),
+            |sum, _| if sum & 1 == 1 { (sum >> 1) ^ POLYNOMIAL } else { sum >> 1 },
+        )
+    });
+    !sum
+}
+
 /// Width and height out of the header, where every chunk up to the last is there.
 fn png(bytes: &[u8]) -> Option<(u32, u32)> {
     let mut at = PNG.len();
@@ -176,8 +190,12 @@ fn png(bytes: &[u8]) -> Option<(u32, u32)> {
     loop {
         let length = usize::try_from(number(bytes, at, 4)?).ok()?;
         let kind = bytes.get(at + 4..at + 8)?;
-        // Behind the data come four bytes of check sum.
-        bytes.get(at + 8..at.checked_add(length)?.checked_add(12)?)?;
+        // Behind the data come four bytes of check sum, over kind and data.
+        let whole = bytes.get(at + 4..at.checked_add(length)?.checked_add(12)?)?;
+        let (summed, sum) = whole.split_at(length + 4);
+        if check_sum(summed).to_be_bytes() != sum {
+            return None;
+        }
         match (kind, dots) {
             (b"IHDR", None) if length == 13 => dots = number(bytes, at + 8, 4).zip(number(bytes, at + 12, 4)),
             (_, None) => return None,
@@ -213,12 +231,13 @@ fn jpeg(bytes: &[u8]) -> Option<(u32, u32)> {
 mod tests {
     use super::*;
 
-    /// A PNG of one dot, as any encoder writes it.
+    /// A PNG of one dot; its check sums are those of zlib's crc32, its data that of zlib's compress.
     const DOT: &[u8] = &[
-        0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 0, 0, 0, 13, 0x49, 0x48, 0x44, 0x52, 0, 0, 0, 1, 0,
-        0, 0, 1, 8, 6, 0, 0, 0, 0x1f, 0x15, 0xc4, 0x89, 0, 0, 0, 13, 0x49, 0x44, 0x41, 0x54, 0x78, 0x9c,
-        0x63, 0xf8, 0xcf, 0xc0, 0xf0, 0x1f, 0, 5, 0, 1, 0xff, 0x56, 0xc7, 0x2f, 0x0d, 0, 0, 0, 0, 0x49, 0x45,
-        0x4e, 0x44, 0xae, 0x42, 0x60, 0x82,
+        0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 0x00, 0x00, 0x00, 0x0d, 0x49, 0x48, 0x44, 0x52, 0x00,
+        0x00, 0x00, 0x01, 0x00, 0x00, 0x00, 0x01, 0x08, 0x02, 0x00, 0x00, 0x00, 0x90, 0x77, 0x53, 0xde, 0x00,
+        0x00, 0x00, 0x0c, 0x49, 0x44, 0x41, 0x54, 0x78, 0x9c, 0x63, 0x98, 0xa5, 0xcf, 0x0d, 0x00, 0x02, 0x3b,
+        0x00, 0xd5, 0xe0, 0x82, 0xdc, 0x36, 0x00, 0x00, 0x00, 0x00, 0x49, 0x45, 0x4e, 0x44, 0xae, 0x42, 0x60,
+        0x82,
     ];
 
     #[test]
@@ -246,9 +265,22 @@ mod tests {
     }
 
     #[test]
+    fn a_picture_changed_on_its_way_is_told_so() {
+        // ISO/IEC 15948, 11.2.5: the check sum of an IEND chunk is always this.
+        assert_eq!(check_sum(b"IEND"), 0xAE42_6082);
+        for place in PNG.len()..DOT.len() {
+            let mut changed = DOT.to_vec();
+            changed[place] ^= 0x10;
+            assert!(Picture::new(changed).is_err(), "{place}");
+        }
+    }
+
+    #[test]
     fn too_large_is_too_large() {
         let mut wide = DOT.to_vec();
         wide[16] = 1;
+        let sum = check_sum(&wide[12..29]).to_be_bytes();
+        wide[29..33].copy_from_slice(&sum);
         assert!(matches!(Picture::new(wide), Err(PictureError::Size { .. })));
         assert!(matches!(Picture::new(vec![0; MOST_BYTES + 1]), Err(PictureError::TooLarge { .. })));
     }
