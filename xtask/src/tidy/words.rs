@@ -62,6 +62,16 @@ fn languages_files(tree: &Tree, language: &str, failures: &mut Vec<Failure>) -> 
     for file in tree.files.iter().filter(|file| file.path.starts_with(&folder) && file.path.ends_with(".ftl"))
     {
         let said = read(&file.path, &file.text, failures);
+        for (key, one) in
+            said.iter().filter(|(key, _)| files.values().any(|file: &File| file.contains_key(*key)))
+        {
+            failures.push(Failure::new(
+                file.path.as_str(),
+                one.line,
+                format!("`{key}` stands in another file of this language too"),
+                "keep one of them",
+            ));
+        }
         files.insert(file.path[folder.len()..].to_owned(), said);
     }
     files

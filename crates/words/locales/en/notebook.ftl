@@ -113,7 +113,6 @@ help-notebook_visit-after =
       evenswath notebook visit my-notebook
 help-notebook_visit-folder = The folder of the notebook
 help-notebook_visit-visit = Which visit, by its name; not needed where there is one
-value-FOLDER = FOLDER
 value-FILES = FILES
 value-PATH = PATH
 value-VISIT = VISIT

@@ -113,7 +113,6 @@ help-notebook_visit-after =
       evenswath notebook visit mi-cuaderno
 help-notebook_visit-folder = La carpeta del cuaderno
 help-notebook_visit-visit = Cuál visita, por su nombre; no hace falta si hay una
-value-FOLDER = CARPETA
 value-FILES = ARCHIVOS
 value-PATH = RUTA
 value-VISIT = VISITA
