@@ -93,22 +93,21 @@ fn a_log_cut_off_anywhere_holds_whole_writings_only() {
     let store = SqliteStore::open(&path, OPENING).expect("a new file");
     let log = folder.join("notebook.sqlite-wal");
     // Where the log ended when each writing was told kept.
-    let mut ends = vec![(std::fs::metadata(&log).map_or(0, |log| log.len()), 0_usize)];
+    let mut ends = vec![(std::fs::read(&log).map_or(0, |log| log.len()), 0_usize)];
     for turn in 0..12_u128 {
         now(store.append((0..3).map(|line| fact(turn * 10 + line, 1, "204 ft")).collect())).expect("kept");
         let kept = now(store.lines()).expect("read").len();
-        ends.push((std::fs::metadata(&log).expect("a log").len(), kept));
+        ends.push((std::fs::read(&log).expect("a log").len(), kept));
     }
     let (file, whole) = (std::fs::read(&path).expect("the file"), std::fs::read(&log).expect("the log"));
     let cut = folder.join("cut.sqlite");
-    for length in (0..=whole.len()).step_by(1_031).chain(ends.iter().map(|(end, _)| *end as usize)) {
+    for length in (0..=whole.len()).step_by(1_031).chain(ends.iter().map(|(end, _)| *end)) {
         std::fs::write(&cut, &file).expect("written");
         std::fs::write(folder.join("cut.sqlite-wal"), &whole[..length]).expect("written");
         let _ = std::fs::remove_file(folder.join("cut.sqlite-shm"));
         let opened = SqliteStore::open(&cut, OPENING).expect("it opens");
         let kept = now(opened.lines()).expect("read").len();
-        let told =
-            ends.iter().filter(|(end, _)| *end as usize <= length).map(|(_, kept)| *kept).max().unwrap_or(0);
+        let told = ends.iter().filter(|(end, _)| *end <= length).map(|(_, kept)| *kept).max().unwrap_or(0);
         assert!(kept >= told && kept % 3 == 0, "cut at {length}: {kept} kept, {told} told");
         opened.check().expect("whole");
         drop(opened);
