@@ -42,7 +42,7 @@ pub struct TakenIn {
     pub known: usize,
     /// How many were here without what is written and have it now.
     pub filled_in: usize,
-    /// How many were changed after they were sealed, or stand at a number that nobody could have come to, and were not taken.
+    /// How many were changed after they were sealed, and were not taken.
     pub changed: usize,
     /// How many belong to another notebook, and were not taken.
     pub foreign: usize,
@@ -74,15 +74,4 @@ pub trait Store {
 
     /// Every line, in the order of the notebook.
     async fn lines(&self) -> Result<Vec<Line>, StoreError>;
-}
-
-/// The highest number and order of a line that is kept: the last that a browser's numbers tell from the next.
-///
-/// *Source*: ECMA-262, `Number.MAX_SAFE_INTEGER`: 2^53 - 1. A line a millisecond comes there in 285,000 years.
-pub const HIGHEST: u64 = (1 << 53) - 1;
-
-/// Whether a line stands at a number and order from 1 to [`HIGHEST`]. One beyond would leave no place for the next.
-pub(crate) fn can_be_kept(line: &Line) -> bool {
-    let stands = 1..=HIGHEST;
-    stands.contains(&line.number()) && stands.contains(&line.order())
 }

@@ -5,7 +5,7 @@ use std::collections::VecDeque;
 
 use notebook::{DeviceId, Draft, Line, Notebook, NotebookId, Ranges, Taken, ThingId};
 
-use crate::{Store, StoreError, TakenIn, can_be_kept};
+use crate::{Store, StoreError, TakenIn};
 
 /// How the next writing fails.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -67,10 +67,7 @@ impl Store for MemoryStore {
     async fn take(&self, lines: Vec<Line>) -> Result<TakenIn, StoreError> {
         self.write(|book| {
             let mut taken_in = TakenIn::default();
-            for line in lines {
-                let possible = can_be_kept(&line) || line.notebook() != book.id();
-                taken_in.count(if possible { book.take(line) } else { Taken::Changed });
-            }
+            lines.into_iter().for_each(|line| taken_in.count(book.take(line)));
             taken_in
         })
     }

@@ -2,22 +2,18 @@
 //!
 //! The futures do their work at once and never wait for anything but the disk; a server gives them a thread of their own.
 
-mod migrate;
-mod opening;
-mod rescue;
 mod rows;
 mod schema;
 
-pub(crate) use rescue::readable_lines;
+pub(crate) use rows::readable_lines;
 
 use std::path::Path;
-use std::sync::atomic::{AtomicBool, Ordering};
 use std::sync::{Mutex, MutexGuard, PoisonError};
 
 use notebook::{DeviceId, Draft, Hash, Line, NotebookId, Ranges, Standing, ThingId, is_withdrawal};
-use rusqlite::{Connection, Transaction, TransactionBehavior, params};
+use rusqlite::{Connection, OpenFlags, Transaction, TransactionBehavior, params};
 
-use crate::{Store, StoreError, TakenIn, can_be_kept};
+use crate::{Store, StoreError, TakenIn};
 
 /// A notebook in a file.
 #[derive(Debug)]
@@ -25,8 +21,6 @@ pub struct SqliteStore {
     connection: Mutex<Connection>,
     notebook: NotebookId,
     device: DeviceId,
-    /// Whether something that was withdrawn may still stand in the log, because somebody read it just then.
-    owes_forgetting: AtomicBool,
 }
 
 /// Whose notebook a new file becomes. Names come from the caller: nothing here has a clock or chance.
@@ -39,18 +33,17 @@ pub struct Opening {
 }
 
 impl SqliteStore {
-    /// Opens the file, or makes a new one with the names given. A file that is there keeps its own names. One that may be
-    /// read and not written to is opened for reading; writing then says so.
+    /// Opens the file, or makes a new one with the names given. A file that is there keeps its own names.
     ///
-    /// *Errors*: no room, no right to make the file, somebody else writing, a damaged file, one of a newer program.
+    /// *Errors*: no room, no right to write, somebody else writing, a damaged file, one of a newer program.
     pub fn open(path: &Path, opening: Opening) -> Result<Self, StoreError> {
-        let (connection, notebook, device) = opening::open(path, opening)?;
-        let store =
-            Self { connection: Mutex::new(connection), notebook, device, owes_forgetting: AtomicBool::new(false) };
-        // Whoever wrote last may have been killed before the log was cut.
-        let withdrawn = "SELECT EXISTS (SELECT 1 FROM withdrawn)";
-        store.forget(store.connection().query_row(withdrawn, [], |row| row.get(0)).map_err(told)?);
-        Ok(store)
+        let flags = OpenFlags::SQLITE_OPEN_READ_WRITE
+            | OpenFlags::SQLITE_OPEN_CREATE
+            | OpenFlags::SQLITE_OPEN_NO_MUTEX
+            | OpenFlags::SQLITE_OPEN_NOFOLLOW;
+        let mut connection = Connection::open_with_flags(path, flags).map_err(told)?;
+        let (notebook, device) = schema::prepare(&mut connection, opening)?;
+        Ok(Self { connection: Mutex::new(connection), notebook, device })
     }
 
     /// Copies the whole notebook, as it is at this moment, into a new file; while it is written to, too.
@@ -134,7 +127,7 @@ impl Store for SqliteStore {
             }
             Ok(lines)
         })?;
-        self.forget(withdrew);
+        self.forget(withdrew)?;
         Ok(lines)
     }
 
@@ -145,7 +138,7 @@ impl Store for SqliteStore {
             for line in lines {
                 if line.notebook() != self.notebook {
                     taken.foreign += 1;
-                } else if !line.is_whole() || !can_be_kept(&line) {
+                } else if !line.is_whole() {
                     taken.changed += 1;
                 } else {
                     withdrew |= is_withdrawal(&line);
@@ -154,46 +147,48 @@ impl Store for SqliteStore {
             }
             Ok(taken)
         })?;
-        self.forget(withdrew);
+        self.forget(withdrew)?;
         Ok(taken)
     }
 
     async fn held(&self) -> Result<Ranges, StoreError> {
-        let mut places: Vec<_> = rows::keys(&self.connection())?;
-        places.sort_unstable();
+        let connection = self.connection();
+        let mut statement = connection
+            .prepare_cached("SELECT device, number FROM line ORDER BY device, number")
+            .map_err(told)?;
+        let mut found = statement.query([]).map_err(told)?;
         let mut ranges = Ranges::none();
-        places.into_iter().for_each(|(device, number, _)| ranges.add(device, number));
+        while let Some(row) = found.next().map_err(told)? {
+            let device = DeviceId::from_bits(rows::bits(row, 0)?);
+            ranges.add(device, rows::whole(row, 1)?);
+        }
         Ok(ranges)
     }
 
     async fn lines_beyond(&self, held: &Ranges, most: usize) -> Result<Vec<Line>, StoreError> {
         let connection = self.connection();
-        // Where lines stand is read first, and only those that are lacking are read whole.
-        let lacking = rows::keys(&connection)?.into_iter().filter(|(device, number, _)| !held.holds(*device, *number));
-        lacking.take(most).map(|key| rows::read(&connection, self.notebook, key)).collect()
+        rows::select(&connection, "", [], |line| !held.holds(line.device(), line.number()), most)
     }
 
     async fn lines_about(&self, thing: ThingId) -> Result<Vec<Line>, StoreError> {
         let connection = self.connection();
         let bits = thing.bits().to_be_bytes();
-        rows::select(&connection, self.notebook, "WHERE thing = ?1", [&bits[..]])
+        rows::select(&connection, "WHERE thing = ?1", [&bits[..]], |_| true, usize::MAX)
     }
 
     async fn lines(&self) -> Result<Vec<Line>, StoreError> {
         let connection = self.connection();
-        rows::select(&connection, self.notebook, "", [])
+        rows::select(&connection, "", [], |_| true, usize::MAX)
     }
 }
 
 impl SqliteStore {
-    /// What was withdrawn must not stay in the log either: it is written back and cut to nothing. Where somebody reads it at
-    /// that moment it is tried again with the next writing and when the file is opened; what was kept is kept in any case.
-    fn forget(&self, withdrew: bool) {
-        if !withdrew && !self.owes_forgetting.load(Ordering::Relaxed) {
-            return;
+    /// What was withdrawn must not stay in the log either: it is written back and cut to nothing.
+    fn forget(&self, withdrew: bool) -> Result<(), StoreError> {
+        if withdrew {
+            self.connection().query_row("PRAGMA wal_checkpoint(TRUNCATE)", [], |_| Ok(())).map_err(told)?;
         }
-        let busy = self.connection().query_row("PRAGMA wal_checkpoint(TRUNCATE)", [], |row| row.get::<_, i64>(0));
-        self.owes_forgetting.store(!matches!(busy, Ok(0)), Ordering::Relaxed);
+        Ok(())
     }
 }
 
