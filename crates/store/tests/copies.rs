@@ -107,8 +107,7 @@ fn a_log_cut_off_anywhere_holds_whole_writings_only() {
         let _ = std::fs::remove_file(folder.join("cut.sqlite-shm"));
         let opened = SqliteStore::open(&cut, OPENING).expect("it opens");
         let kept = now(opened.lines()).expect("read").len();
-        let told =
-            ends.iter().filter(|(end, _)| *end <= length).map(|(_, kept)| *kept).max().unwrap_or(0);
+        let told = ends.iter().filter(|(end, _)| *end <= length).map(|(_, kept)| *kept).max().unwrap_or(0);
         assert!(kept >= told && kept % 3 == 0, "cut at {length}: {kept} kept, {told} told");
         opened.check().expect("whole");
         drop(opened);
