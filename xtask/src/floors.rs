@@ -43,6 +43,7 @@ pub const PLACES: &[Place] = &[
     worldly(8, "cli"),
     // Tools: they look at the house from outside, so they stand on top.
     worldly(8, "accuracy"),
+    worldly(8, "store-page"),
     worldly(8, "vectors"),
     worldly(8, "xtask"),
 ];

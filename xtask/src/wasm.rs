@@ -1,9 +1,11 @@
 //! `cargo xtask wasm`: the pure crates build for WebAssembly and give the same digits there.
 //!
 //! The crate `vectors` computes one list of numbers over the public calculations. It is built natively and for
-//! WebAssembly; a program of the same crate runs both and compares bit for bit.
+//! WebAssembly; a program of the same crate runs both and compares bit for bit. `cargo xtask wasm --page CRATE` makes one
+//! crate a module for browsers instead.
 
 mod debian;
+pub mod page;
 mod toolchain;
 
 use std::path::Path;
@@ -13,14 +15,37 @@ use crate::process;
 use crate::steps::Outcome;
 use crate::workspace::Workspace;
 
-use toolchain::{TARGET, Toolchain};
+use page::{Build, Page};
+use toolchain::TARGET;
+pub use toolchain::Toolchain;
+
+const HOW: &str = "nothing more, or --page CRATE, or --page CRATE --quick";
 
 /// Builds and compares. Here a machine that cannot is an error.
-pub fn run(workspace: &Workspace, _rest: &[String]) -> Result<(), String> {
+pub fn run(workspace: &Workspace, rest: &[String]) -> Result<(), String> {
+    if let Some((flag, rest)) = rest.split_first() {
+        return if flag == "--page" { make(workspace, rest) } else { Err(HOW.to_owned()) };
+    }
     match compare(workspace) {
         Outcome::Passed => Ok(()),
         Outcome::Skipped(message) | Outcome::Failed(message) => Err(message),
     }
+}
+
+/// Makes a crate's library a module for browsers, in a folder of its own under `target/pages`.
+fn make(workspace: &Workspace, words: &[String]) -> Result<(), String> {
+    let words: Vec<&str> = words.iter().map(String::as_str).collect();
+    let (package, build) = match words.as_slice() {
+        [package] => (*package, Build::Small),
+        [package, "--quick"] => (*package, Build::Quick),
+        _ => return Err(HOW.to_owned()),
+    };
+    let toolchain = Toolchain::find_or_install(&workspace.root)?;
+    eprintln!("WebAssembly by {}", toolchain.name());
+    let folder = workspace.target.join("pages").join(package);
+    let files = Page { package, build }.build(&toolchain, workspace, &folder)?;
+    eprintln!("{} loads {}", files.script.display(), files.module.display());
+    Ok(())
 }
 
 /// Builds and compares if this machine can, or may be made to; otherwise says why not.

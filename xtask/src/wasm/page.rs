@@ -1,0 +1,130 @@
+//! One library of the workspace as a module for browsers: the `.wasm` file, and beside it the JavaScript that loads it.
+//!
+//! The crate is built for WebAssembly and handed to our program `bindgen`, which is linked with the version of wasm-bindgen
+//! that the crate itself is linked with: one Cargo.lock cannot hold two of them.
+
+use std::path::{Path, PathBuf};
+
+use super::toolchain::{TARGET, Toolchain};
+use crate::process;
+use crate::workspace::Workspace;
+
+/// A crate that runs in a browser.
+#[derive(Clone, Copy, Debug)]
+pub struct Page<'a> {
+    /// The crate's name.
+    pub package: &'a str,
+    /// How.
+    pub build: Build,
+}
+
+/// How a crate is built.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Build {
+    /// As small as can be: cargo's profile `wasm`.
+    Small,
+    /// As soon as can be, ten times as large.
+    Quick,
+}
+
+/// What was made.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Files {
+    /// The JavaScript module; its default export loads the other.
+    pub script: PathBuf,
+    /// The WebAssembly module.
+    pub module: PathBuf,
+}
+
+impl Page<'_> {
+    /// Builds the crate and writes both files into `folder`.
+    pub fn build(
+        &self,
+        toolchain: &Toolchain,
+        workspace: &Workspace,
+        folder: &Path,
+    ) -> Result<Files, String> {
+        if !workspace.has(self.package) {
+            return Err(format!("no crate is called `{}`", self.package));
+        }
+        process::run(
+            toolchain
+                .cargo(&workspace.root)
+                .arg("rustc")
+                .args(toolchain.flags())
+                .args(["--profile", self.build.profile(), "--package", self.package])
+                .args(["--lib", "--crate-type", "cdylib"]),
+        )?;
+        process::run(
+            process::cargo(&workspace.root)
+                .args([
+                    "run",
+                    "--quiet",
+                    "--package",
+                    "xtask",
+                    "--features",
+                    "bindgen",
+                    "--bin",
+                    "bindgen",
+                    "--",
+                ])
+                .arg(self.built(workspace))
+                .arg(folder),
+        )?;
+        Ok(self.files(folder))
+    }
+
+    /// What cargo calls it.
+    fn name(&self) -> String {
+        self.package.replace('-', "_")
+    }
+
+    /// Where cargo leaves the module.
+    fn built(&self, workspace: &Workspace) -> PathBuf {
+        let name = self.name();
+        workspace.target.join(TARGET).join(self.build.folder()).join(format!("{name}.wasm"))
+    }
+
+    fn files(&self, folder: &Path) -> Files {
+        let name = self.name();
+        Files { script: folder.join(format!("{name}.js")), module: folder.join(format!("{name}_bg.wasm")) }
+    }
+}
+
+impl Build {
+    fn profile(self) -> &'static str {
+        match self {
+            Build::Small => "wasm",
+            Build::Quick => "dev",
+        }
+    }
+
+    fn folder(self) -> &'static str {
+        match self {
+            Build::Small => "wasm",
+            Build::Quick => "debug",
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn files_are_named_as_cargo_and_bindgen_name_them() {
+        let page = Page { package: "a-page", build: Build::Small };
+        let workspace = Workspace { target: PathBuf::from("t"), ..Workspace::default() };
+        assert_eq!(page.built(&workspace), Path::new("t").join(TARGET).join("wasm").join("a_page.wasm"));
+        let files = page.files(Path::new("f"));
+        assert_eq!(files.script, Path::new("f").join("a_page.js"));
+        assert_eq!(files.module, Path::new("f").join("a_page_bg.wasm"));
+    }
+
+    #[test]
+    fn a_crate_that_is_not_there_is_named() {
+        let page = Page { package: "mystery", build: Build::Quick };
+        let found = page.build(&Toolchain::Own, &Workspace::default(), Path::new("f"));
+        assert!(found.is_err_and(|message| message.contains("`mystery`")));
+    }
+}
