@@ -39,6 +39,7 @@ pub const PLACES: &[Place] = &[
     worldly(6, "report"),
     worldly(7, "report-pdf"),
     worldly(7, "server"),
+    pure(7, "yard"),
     worldly(8, "web"),
     worldly(8, "cli"),
     // Tools: they look at the house from outside, so they stand on top.
