@@ -8,6 +8,7 @@
 )]
 
 mod accuracy;
+mod app;
 mod apt;
 mod bench;
 mod bless;
@@ -77,6 +78,11 @@ const COMMANDS: &[Command] = &[
         name: "bless",
         does: "accept what the program prints now as the snapshots to hold it to",
         action: bless::run,
+    },
+    Command {
+        name: "app",
+        does: "build the app for browsers into target/app (--quick: sooner, and larger)",
+        action: app::run,
     },
     Command { name: "dist", does: "build target/release/evenswath with everything in it", action: dist::run },
     Command {

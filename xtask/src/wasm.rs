@@ -15,7 +15,7 @@ use crate::process;
 use crate::steps::Outcome;
 use crate::workspace::Workspace;
 
-use page::{Build, Page};
+use page::{Build, Page, Part};
 use toolchain::TARGET;
 pub use toolchain::Toolchain;
 
@@ -43,7 +43,7 @@ fn make(workspace: &Workspace, words: &[String]) -> Result<(), String> {
     let toolchain = Toolchain::find_or_install(&workspace.root)?;
     eprintln!("WebAssembly by {}", toolchain.name());
     let folder = workspace.target.join("pages").join(package);
-    let files = Page { package, build }.build(&toolchain, workspace, &folder)?;
+    let files = Page { package, part: Part::Library, build }.build(&toolchain, workspace, &folder)?;
     eprintln!("{} loads {}", files.script.display(), files.module.display());
     Ok(())
 }

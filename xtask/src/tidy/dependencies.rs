@@ -12,6 +12,7 @@ const ALLOWED: &[(&str, &str)] = &[
     ("fluent-bundle", "sentences out of texts handed to it; opens no file, asks no clock or locale"),
     ("unic-langid", "names of languages"),
     ("sha2", "check sums of bytes handed to it"),
+    ("base64", "bytes to letters and back; nothing else"),
     ("uuid", "names written and read; without its features it makes none by chance or clock"),
     ("serde", "describes our types; reads and writes nothing itself"),
     ("toml", "text to values and back; opens no file"),

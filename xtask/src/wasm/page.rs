@@ -1,4 +1,4 @@
-//! One library of the workspace as a module for browsers: the `.wasm` file, and beside it the JavaScript that loads it.
+//! One crate of the workspace as a module for browsers: the `.wasm` file, and beside it the JavaScript that loads it.
 //!
 //! The crate is built for WebAssembly and handed to our program `bindgen`, which is linked with the version of wasm-bindgen
 //! that the crate itself is linked with: one Cargo.lock cannot hold two of them.
@@ -14,8 +14,19 @@ use crate::workspace::Workspace;
 pub struct Page<'a> {
     /// The crate's name.
     pub package: &'a str,
+    /// What of it is built.
+    pub part: Part,
     /// How.
     pub build: Build,
+}
+
+/// What of a crate is built.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Part {
+    /// Its library, as a module whose exports the page calls.
+    Library,
+    /// Its program of the same name, which starts when the module is loaded.
+    Program,
 }
 
 /// How a crate is built.
@@ -44,31 +55,37 @@ impl Page<'_> {
         workspace: &Workspace,
         folder: &Path,
     ) -> Result<Files, String> {
+        let built = self.compile(toolchain, workspace)?;
+        self.bind(&built, workspace, folder)
+    }
+
+    /// Builds the crate. Gives back where cargo left the module, which no page can load yet.
+    pub fn compile(&self, toolchain: &Toolchain, workspace: &Workspace) -> Result<PathBuf, String> {
         if !workspace.has(self.package) {
             return Err(format!("no crate is called `{}`", self.package));
         }
+        let what: &[&str] = match self.part {
+            Part::Library => &["--lib", "--crate-type", "cdylib"],
+            Part::Program => &["--bin", self.package],
+        };
         process::run(
             toolchain
                 .cargo(&workspace.root)
                 .arg("rustc")
                 .args(toolchain.flags())
                 .args(["--profile", self.build.profile(), "--package", self.package])
-                .args(["--lib", "--crate-type", "cdylib"]),
+                .args(what),
         )?;
+        Ok(self.built(workspace))
+    }
+
+    /// Writes both files of a built module into `folder`.
+    pub fn bind(&self, built: &Path, workspace: &Workspace, folder: &Path) -> Result<Files, String> {
         process::run(
             process::cargo(&workspace.root)
-                .args([
-                    "run",
-                    "--quiet",
-                    "--package",
-                    "xtask",
-                    "--features",
-                    "bindgen",
-                    "--bin",
-                    "bindgen",
-                    "--",
-                ])
-                .arg(self.built(workspace))
+                .args(["run", "--quiet", "--package", "xtask", "--features", "bindgen"])
+                .args(["--bin", "bindgen", "--"])
+                .arg(built)
                 .arg(folder),
         )?;
         Ok(self.files(folder))
@@ -76,7 +93,10 @@ impl Page<'_> {
 
     /// What cargo calls it.
     fn name(&self) -> String {
-        self.package.replace('-', "_")
+        match self.part {
+            Part::Library => self.package.replace('-', "_"),
+            Part::Program => self.package.to_owned(),
+        }
     }
 
     /// Where cargo leaves the module.
@@ -113,7 +133,7 @@ mod tests {
 
     #[test]
     fn files_are_named_as_cargo_and_bindgen_name_them() {
-        let page = Page { package: "a-page", build: Build::Small };
+        let page = Page { package: "a-page", part: Part::Library, build: Build::Small };
         let workspace = Workspace { target: PathBuf::from("t"), ..Workspace::default() };
         assert_eq!(page.built(&workspace), Path::new("t").join(TARGET).join("wasm").join("a_page.wasm"));
         let files = page.files(Path::new("f"));
@@ -123,7 +143,7 @@ mod tests {
 
     #[test]
     fn a_crate_that_is_not_there_is_named() {
-        let page = Page { package: "mystery", build: Build::Quick };
+        let page = Page { package: "mystery", part: Part::Library, build: Build::Quick };
         let found = page.build(&Toolchain::Own, &Workspace::default(), Path::new("f"));
         assert!(found.is_err_and(|message| message.contains("`mystery`")));
     }

@@ -1,0 +1,67 @@
+//! `cargo xtask app`: the app as it is served, in `target/app`.
+//!
+//! The crate `web` is built for WebAssembly and bound (`wasm/page.rs`), and the program `app-files` makes the folder out of
+//! that, `crates/web/page` and the type. What is there already and still right is not made again.
+
+mod stamp;
+
+use std::path::{Path, PathBuf};
+
+use crate::process;
+use crate::wasm::Toolchain;
+use crate::wasm::page::{Build, Page, Part};
+use crate::workspace::Workspace;
+
+/// The crate that is the app.
+const CRATE: &str = "web";
+/// What stands around it.
+const PAGE: &str = "crates/web/page";
+/// The type of the pages.
+const FONTS: &str = "crates/figures/fonts";
+/// What names and presses the files.
+const MAKER: &str = "xtask/src/bin/app-files";
+
+/// Builds the app and prints its folder.
+pub fn run(workspace: &Workspace, rest: &[String]) -> Result<(), String> {
+    let rest: Vec<&str> = rest.iter().map(String::as_str).collect();
+    let how = match rest.as_slice() {
+        [] => Build::Small,
+        ["--quick"] => Build::Quick,
+        _ => return Err("nothing more, or --quick: built sooner, and ten times as large".to_owned()),
+    };
+    let toolchain = Toolchain::find_or_install(&workspace.root)?;
+    println!("{}", build(workspace, &toolchain, how)?.display());
+    Ok(())
+}
+
+/// Builds the app. Gives back its folder.
+pub fn build(workspace: &Workspace, toolchain: &Toolchain, how: Build) -> Result<PathBuf, String> {
+    eprintln!("WebAssembly by {}", toolchain.name());
+    let page = Page { package: CRATE, part: Part::Program, build: how };
+    let module = page.compile(toolchain, workspace)?;
+    let folder = workspace.target.join("app");
+    let sources = [PAGE, FONTS, MAKER].map(|path| workspace.root.join(path));
+    let stamp = stamp::of(&module, &sources)?;
+    let kept = workspace.target.join("app.stamp");
+    if std::fs::read_to_string(&kept).is_ok_and(|text| text == stamp) && folder.join("index.html").is_file() {
+        eprintln!("{} is as it was built", folder.display());
+        return Ok(folder);
+    }
+    let bound = workspace.target.join("pages").join(CRATE);
+    page.bind(&module, workspace, &bound)?;
+    finish(workspace, &bound, &folder)?;
+    std::fs::write(&kept, stamp).map_err(|error| format!("cannot write {}: {error}", kept.display()))?;
+    Ok(folder)
+}
+
+/// The folder of the app out of what was bound.
+fn finish(workspace: &Workspace, bound: &Path, folder: &Path) -> Result<(), String> {
+    process::run(
+        process::cargo(&workspace.root)
+            .args(["run", "--quiet", "--package", "xtask", "--features", "app", "--bin", "app-files", "--"])
+            .arg(bound)
+            .arg(workspace.root.join(PAGE))
+            .arg(workspace.root.join(FONTS))
+            .arg(folder),
+    )
+}
