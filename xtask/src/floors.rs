@@ -37,7 +37,6 @@ pub const PLACES: &[Place] = &[
     pure(5, "figures"),
     worldly(5, "store"),
     pure(6, "report"),
-    pure(7, "yard"),
     worldly(7, "report-pdf"),
     worldly(7, "server"),
     pure(7, "yard"),
