@@ -98,6 +98,7 @@ pub fn folded(book: &Notebook) -> Folded {
         .collect();
     folded.struck = struck(&told);
     let mut facts = Facts::new();
+    let mut turns: BTreeMap<(ThingId, RowId), usize> = BTreeMap::new();
     for (line, told) in told {
         let about = line.about();
         if folded.withdrawn.contains(&about) {
@@ -107,6 +108,11 @@ pub fn folded(book: &Notebook) -> Folded {
             let visit = folded.visits.entry(about.id).or_default();
             visit.lines += 1;
             visit.begun.get_or_insert(line.at());
+            // A row that is corrected stays where it was first written: a round does not change its turn.
+            if let Entry::Row { row, .. } = &told.entry {
+                let turn = turns.len();
+                turns.entry((about.id, *row)).or_insert(turn);
+            }
         }
         if folded.struck.contains_key(&line.id()) {
             continue;
@@ -114,6 +120,11 @@ pub fn folded(book: &Notebook) -> Folded {
         put(&mut folded, &mut facts, line, told.entry);
     }
     settle(&mut folded, facts);
+    for (id, visit) in &mut folded.visits {
+        for rows in visit.rows.values_mut() {
+            rows.sort_by_key(|(row, _)| turns.get(&(*id, *row)).copied());
+        }
+    }
     let of: Vec<(ThingId, ThingId)> =
         folded.visits.iter().filter_map(|(id, visit)| Some((visit.sprayer?, *id))).collect();
     for (sprayer, visit) in of {

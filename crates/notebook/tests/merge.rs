@@ -3,7 +3,10 @@
 
 mod common;
 
-use notebook::{At, Entry, Line, Notebook, Ranges, Taken, Told, folded, verify};
+use notebook::{
+    About, At, DeviceId, Draft, Entry, Kind, Line, LineId, Notebook, NotebookId, Ranges, RowId, Strike,
+    Taken, ThingId, Told, VERSION, Value, Written, folded, verify,
+};
 use proptest::prelude::*;
 
 use common::{BOOK, Pen, device, fact, reading, row, visit};
@@ -213,4 +216,27 @@ fn a_strike_that_was_struck_does_not_count() {
         pen.draft(visit(1), Told::from(Entry::Nothing).instead_of(strike.id(), "it was right")),
     );
     assert_eq!(folded(&book).visits[&visit(1).id].facts.len(), 1);
+}
+
+#[test]
+fn a_corrected_row_keeps_its_turn() {
+    let thing = ThingId::from_bits(1);
+    let about = About { kind: Kind::Visit, id: thing };
+    let mut book = Notebook::new(NotebookId::from_bits(7));
+    let mut told = |number: u128, row: u128, after: &str, strikes: Option<LineId>| {
+        let value = Value::Table(vec![("after".to_string(), Value::text(after))]);
+        let entry = Entry::Row { list: "catch.round".to_string(), row: RowId::from_bits(row), value };
+        let told = Told { entry, strikes: strikes.map(|line| Strike { line, reason: "corrected".into() }) };
+        let id = LineId::from_bits(number);
+        let at = At { utc_milliseconds: 0, offset_minutes: 0 };
+        let written = Written::new(told.text(), [0; 16]);
+        book.write(DeviceId::from_bits(70), Draft { id, about, at, version: VERSION, written });
+        id
+    };
+    let first = told(1, 10, "as found", None);
+    told(2, 11, "new tips", None);
+    told(3, 10, "after cleaning", Some(first));
+    let rounds: Vec<RowId> =
+        folded(&book).visits[&thing].rows["catch.round"].iter().map(|(row, _)| *row).collect();
+    assert_eq!(rounds, [RowId::from_bits(10), RowId::from_bits(11)]);
 }

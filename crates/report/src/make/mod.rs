@@ -17,13 +17,18 @@ mod told;
 mod visit_sheet;
 mod worked;
 
+pub use answers::{answers, stops};
 pub use before::before;
 pub use cab::cab;
-pub use cups::cups;
+pub use cups::{blocks as cup_blocks, cups};
 pub use measured::reading_text;
 pub use paper::{MOST_TIPS, PaperFor, paper};
+pub use repeat::pairs as setting_pairs;
+pub use steps::steps;
 pub use tags::tags;
+pub use told::notes;
 pub use visit_sheet::visit;
+pub use worked::{cups as cup_tables, workings};
 
 /// What made the sheet: named on its foot, so that a figure can be asked about years later.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
