@@ -151,3 +151,22 @@ fn a_destroyed_notebook_is_saved_from_its_copy() {
     assert_eq!((saved["lines"].as_u64(), saved["from_copies"].as_u64()), (Some(lines), Some(lines)));
     assert!(told(&["notebook", "verify", name(&to)])["whole"].as_bool().expect("yes or no"));
 }
+
+#[test]
+fn a_line_says_what_the_clock_on_the_wall_showed() {
+    let place = folder("notebook-wall-clock").join("book");
+    let by = |args: &[&str]| {
+        std::process::Command::new(env!("CARGO_BIN_EXE_evenswath"))
+            // POSIX.1-2017, 8.3: a zone of our own, five and a half hours ahead of UTC all year.
+            .env("TZ", "<+0530>-5:30")
+            .current_dir(concat!(env!("CARGO_MANIFEST_DIR"), "/../.."))
+            .args(args)
+            .output()
+            .expect("it runs")
+    };
+    assert!(by(&["notebook", "import", name(&place), DEMO]).status.success());
+    let log = told(&["notebook", "log", name(&place)]);
+    assert_eq!(log["lines"][0]["offset"], 330, "{}", log["lines"][0]);
+    let shown = by(&["notebook", "log", name(&place)]).stdout;
+    assert!(String::from_utf8_lossy(&shown).contains("+05:30"));
+}

@@ -1,57 +1,58 @@
 //! The clock of this machine, for names and for people; nothing is ordered by it.
 
-use std::time::{SystemTime, UNIX_EPOCH};
+use jiff::tz::{Offset, TimeZone};
+use jiff::{Timestamp, ZonedDateTime};
+use notebook::At;
 
 /// Milliseconds since 1970 in UTC; nought where the clock stands before that.
 pub fn milliseconds() -> u64 {
-    let since = SystemTime::now().duration_since(UNIX_EPOCH).unwrap_or_default();
-    u64::try_from(since.as_millis()).unwrap_or(u64::MAX)
+    u64::try_from(Timestamp::now().as_millisecond()).unwrap_or(0)
 }
 
-/// Milliseconds since 1970 as a day and a time in UTC.
-///
-/// *Source*: days to a date of the Gregorian calendar, counted in eras of 400 years (146,097 days) that begin in March;
-/// common practice.
-pub fn day_and_time(milliseconds: i64) -> String {
-    let (day, of_day) = day_and_seconds(milliseconds);
-    format!("{day} {:02}:{:02} UTC", of_day / 3600, of_day % 3600 / 60)
+/// When a line is written, with the minutes that the clock on the wall is ahead of UTC.
+pub fn now() -> At {
+    let now = ZonedDateTime::now();
+    At {
+        utc_milliseconds: now.timestamp().as_millisecond(),
+        offset_minutes: i16::try_from(now.offset().seconds() / 60).unwrap_or(0),
+    }
 }
 
-/// The name of a copy made now, which sorts by age: "2027-04-14 15.04.05".
+/// A line's day and time as the clock on the wall showed it, with how far that was ahead of UTC: "2027-04-14 10:05 -05:00".
+/// A time that no calendar has is told in milliseconds.
+pub fn day_and_time(at: At) -> String {
+    let zone = Offset::from_seconds(i32::from(at.offset_minutes) * 60).map(TimeZone::fixed);
+    match (Timestamp::from_millisecond(at.utc_milliseconds), zone) {
+        (Ok(time), Ok(zone)) => time.to_zoned_datetime(zone).strftime("%Y-%m-%d %H:%M %:z").to_string(),
+        _ => format!("{} ms", at.utc_milliseconds),
+    }
+}
+
+/// The name of a copy made now, which sorts by age whatever the clock on the wall does: "2027-04-14 15.04.05", in UTC.
 pub fn label() -> String {
-    let now = i64::try_from(milliseconds()).unwrap_or(i64::MAX);
-    let (day, of_day) = day_and_seconds(now);
-    format!("{day} {:02}.{:02}.{:02}", of_day / 3600, of_day % 3600 / 60, of_day % 60)
-}
-
-fn day_and_seconds(milliseconds: i64) -> (String, i64) {
-    let seconds = milliseconds.div_euclid(1000);
-    let (days, of_day) = (seconds.div_euclid(86_400), seconds.rem_euclid(86_400));
-    let days = days + 719_468;
-    let (era, of_era) = (days.div_euclid(146_097), days.rem_euclid(146_097));
-    let year_of_era = (of_era - of_era / 1460 + of_era / 36_524 - of_era / 146_096) / 365;
-    let of_year = of_era - (365 * year_of_era + year_of_era / 4 - year_of_era / 100);
-    let month = (5 * of_year + 2) / 153;
-    let day = of_year - (153 * month + 2) / 5 + 1;
-    let month = if month < 10 { month + 3 } else { month - 9 };
-    let year = year_of_era + era * 400 + i64::from(month <= 2);
-    (format!("{year:04}-{month:02}-{day:02}"), of_day)
+    Timestamp::now().to_zoned_datetime(TimeZone::UTC).strftime("%Y-%m-%d %H.%M.%S").to_string()
 }
 
 #[cfg(test)]
 mod tests {
-    use super::day_and_time;
+    use super::*;
 
     #[test]
-    fn days_are_those_of_the_calendar() {
-        // RFC 3339, 5.8, and `date -u` of GNU coreutils for the leap day and a day before 1970.
-        for (milliseconds, text) in [
-            (0, "1970-01-01 00:00 UTC"),
-            (482_196_050_520, "1985-04-12 23:20 UTC"),
-            (951_782_400_000, "2000-02-29 00:00 UTC"),
-            (-86_400_000, "1969-12-31 00:00 UTC"),
+    fn a_line_is_told_by_the_clock_on_its_wall() {
+        // RFC 3339, 5.8: 1985-04-12T23:20:50.52Z, and the same moment five hours behind UTC.
+        let at = |utc_milliseconds, offset_minutes| At { utc_milliseconds, offset_minutes };
+        assert_eq!(day_and_time(at(482_196_050_520, 0)), "1985-04-12 23:20 +00:00");
+        assert_eq!(day_and_time(at(482_196_050_520, -300)), "1985-04-12 18:20 -05:00");
+        assert_eq!(day_and_time(at(951_782_400_000, 0)), "2000-02-29 00:00 +00:00");
+    }
+
+    #[test]
+    fn any_time_of_any_line_is_told() {
+        for at in [
+            At { utc_milliseconds: i64::MIN, offset_minutes: i16::MAX },
+            At { utc_milliseconds: i64::MAX, offset_minutes: i16::MIN },
         ] {
-            assert_eq!(day_and_time(milliseconds), text);
+            assert!(day_and_time(at).ends_with(" ms"), "{}", day_and_time(at));
         }
     }
 }

@@ -3,14 +3,14 @@
 use std::path::Path;
 
 use notebook::{
-    About, At, DeviceId, Draft, LineId, Notebook, NotebookId, RowId, ThingId, Told, VERSION, Written,
+    About, DeviceId, Draft, LineId, Notebook, NotebookId, RowId, ThingId, Told, VERSION, Written,
 };
 pub use store::now;
 use store::{Opening, SqliteStore, Store, StoreError};
 use units::Args;
 use words::Words;
 
-use super::super::clock::milliseconds;
+use super::super::clock::{self, milliseconds};
 use crate::error::CliError;
 
 /// The file within the folder.
@@ -59,8 +59,7 @@ pub fn draft(about: About, told: impl Into<Told>) -> Result<Draft, CliError> {
     Ok(Draft {
         id: LineId::new(milliseconds(), &chance()?),
         about,
-        // In UTC: what the clock on the wall says is not asked of the system here.
-        at: At { utc_milliseconds: i64::try_from(milliseconds()).unwrap_or(i64::MAX), offset_minutes: 0 },
+        at: clock::now(),
         version: VERSION,
         written: Written::new(told.into().text(), salt),
     })

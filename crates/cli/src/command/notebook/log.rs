@@ -32,7 +32,7 @@ pub fn run(folder: &Path, words: &Words) -> Result<Answer, CliError> {
         answer.verbatim(words.say(
             "notebook-log_line",
             &[
-                ("at", day_and_time(line.at().utc_milliseconds).into()),
+                ("at", day_and_time(line.at()).into()),
                 ("device", device[device.len().saturating_sub(4)..].to_string().into()),
                 ("number", line.number().to_string().into()),
                 ("about", line.about().kind.word().into()),
@@ -46,6 +46,7 @@ pub fn run(folder: &Path, words: &Words) -> Result<Answer, CliError> {
             "number": line.number(),
             "order": line.order(),
             "at": line.at().utc_milliseconds,
+            "offset": line.at().offset_minutes,
             "version": line.version(),
             "entry": written,
             "struck": struck.get(&line.id()).map_or(Value::Null, |reason| Value::from(reason.as_str())),
