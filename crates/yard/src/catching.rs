@@ -4,6 +4,7 @@ use notebook::{Entry, LineId, RowId, Told, Value};
 use units::{Arg, Coded};
 
 use crate::effect::{Effect, Sound};
+use crate::hands_free::{Phase, SAME, seconds_text};
 use crate::opened::{Opened, ROUNDS, fold_one, worked_out};
 use crate::pad::{Key, Pad, Sides, sides};
 use crate::plan::Step;
@@ -99,11 +100,18 @@ impl State {
             pad: Pad { digits: String::new(), quarters: 0, ..pad },
             ask: None,
             one_more: Waits::No,
-            seconds: None,
+            seconds: self.own_seconds(),
             row: String::new(),
             row_wrong: None,
         });
         effects
+    }
+
+    /// The time of cups that were just held by voice for another time than the round's.
+    fn own_seconds(&self) -> Option<String> {
+        let called = self.hands_free.as_ref().filter(|called| called.phase != Phase::Choosing)?;
+        let differs = self.catch_seconds().is_none_or(|known| (known - called.pace.seconds).abs() >= SAME);
+        differs.then(|| seconds_text(called.pace.seconds))
     }
 
     fn round(&mut self, after: &str, with: &mut With<'_>) -> (RowId, Vec<Effect>) {

@@ -126,6 +126,15 @@ impl HandsFree {
     }
 }
 
+/// Times nearer than this many seconds are the same: less than any hand holds a cup to. Our own choice.
+pub const SAME: f64 = 0.1;
+
+/// A time to a tenth of a second as it is written down, without a nought behind the point.
+pub fn seconds_text(seconds: f64) -> String {
+    let text = format!("{seconds:.1}");
+    format!("{} s", text.strip_suffix(".0").unwrap_or(&text))
+}
+
 /// A moment some seconds later.
 fn later(moment: &Moment, seconds: f64) -> Moment {
     #[allow(
@@ -179,15 +188,39 @@ impl State {
     }
 
     /// The first tip is called, or the one that was running once more.
-    pub fn hands_free_start(&mut self, at: &Moment) -> Vec<Effect> {
-        let words = self.words.clone();
-        let Some(hands_free) = &mut self.hands_free else { return Vec::new() };
+    pub fn hands_free_start(&mut self, with: &mut With<'_>) -> Vec<Effect> {
+        let mut effects = self.agree_on_the_time(with);
+        let (words, at) = (self.words.clone(), with.at);
+        let Some(hands_free) = &mut self.hands_free else { return effects };
         if hands_free.phase == Phase::Done {
             hands_free.place = 0;
         }
         hands_free.go(Phase::Ready, *at);
         let call = called(&words, hands_free);
-        vec![Effect::KeepAwake(Waits::Yes), Effect::Ticks(Waits::Yes), call]
+        effects.extend([Effect::KeepAwake(Waits::Yes), Effect::Ticks(Waits::Yes), call]);
+        effects
+    }
+
+    /// The cups are held for the time that is called, so that is the time their readings have: of a round that is still empty
+    /// the time of the catch, of one that was begun otherwise each new cup's own.
+    fn agree_on_the_time(&mut self, with: &mut With<'_>) -> Vec<Effect> {
+        let Some(seconds) = self.hands_free.as_ref().map(|hands_free| hands_free.pace.seconds) else {
+            return Vec::new();
+        };
+        if self.catch_seconds().is_some_and(|known| (known - seconds).abs() < SAME) {
+            if let Some(catching) = &mut self.catching {
+                catching.seconds = None;
+            }
+            return Vec::new();
+        }
+        let text = seconds_text(seconds);
+        let (Some(visit), Some(catching)) = (&self.visit, &mut self.catching) else { return Vec::new() };
+        let any = visit.folded.readings.values().any(|tips| !tips.is_empty());
+        if any {
+            catching.seconds = Some(text);
+            return Vec::new();
+        }
+        self.say("catch.time", &text, with)
     }
 
     /// Everything stops.

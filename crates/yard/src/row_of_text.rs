@@ -3,6 +3,7 @@
 use notebook::{Entry, Told, Value};
 use units::{Caught, Unit};
 
+use crate::catching::reading_value;
 use crate::effect::Effect;
 use crate::facts::said;
 use crate::opened::Opened;
@@ -59,6 +60,7 @@ impl State {
             Ok(values) => values
                 .into_iter()
                 .map(|(tip, value)| {
+                    let value = held_for(value, catching.seconds.as_deref());
                     let before = visit.cups(round, tip).last().map(|held| held.line);
                     in_place_of(Told::from(Entry::Reading { round, tip, value }), before)
                 })
@@ -79,6 +81,14 @@ impl State {
         }
         self.screen = Screen::Visit;
         effects
+    }
+}
+
+/// A reading with the time its cup was held, where that is not the round's.
+fn held_for(value: Value, seconds: Option<&str>) -> Value {
+    match (&value, seconds) {
+        (Value::Text(text), Some(_)) if text != "-" => reading_value(text, seconds, None),
+        _ => value,
     }
 }
 

@@ -151,7 +151,7 @@ fn with_the_cups(state: &mut State, event: Event, with: &mut With<'_>) -> Vec<Ef
         Event::RowTyping(text) => state.row_typing(text),
         Event::RowMeant => return state.row_meant(with),
         Event::SetPace(pace) => state.set_pace(pace),
-        Event::HandsFreeStart | Event::HandsFreeAgain => return state.hands_free_start(with.at),
+        Event::HandsFreeStart | Event::HandsFreeAgain => return state.hands_free_start(with),
         Event::HandsFreeStop => return state.hands_free_stop(with.at),
         event => return kept_and_handed(state, event, with),
     }
