@@ -107,11 +107,10 @@ impl Service {
 
 /// Everything that is no address of the API: a file of the app, or nothing.
 async fn elsewhere(State(inside): State<Arc<Inside>>, request: Request) -> Response {
-    let path = request.uri().path();
-    if guard::is_api(path) {
+    if guard::is_api(request.uri().path()) {
         return Problem::NoRoute.into_response();
     }
-    files::give(&inside.files, request.method(), path, request.headers())
+    files::give(&inside.files, request.method(), request.uri(), request.headers())
 }
 
 async fn other_method(method: Method) -> Problem {

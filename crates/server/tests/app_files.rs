@@ -39,9 +39,6 @@ fn files_come_with_their_type_and_are_kept_as_long_as_they_hold() {
         ("/assets/app-1f3c9a70be.wasm", "application/wasm", "public, max-age=31536000, immutable"),
         ("/assets/app-1f3c9a70be.css", "text/css; charset=utf-8", "public, max-age=31536000, immutable"),
         ("/notes.txt", "text/plain; charset=utf-8", "no-cache"),
-        // An address within the app.
-        ("/visit/7", "text/html; charset=utf-8", "no-cache"),
-        ("/visit/7?tip=4", "text/html; charset=utf-8", "no-cache"),
     ] {
         let answer = get(&app, path, &[]);
         assert_eq!(answer.status, 200, "{path}");
@@ -53,6 +50,25 @@ fn files_come_with_their_type_and_are_kept_as_long_as_they_hold() {
         for name in ["content-type", "content-length", "etag", "cache-control"] {
             assert_eq!(head.header(name), answer.header(name), "{path} {name}");
         }
+    }
+}
+
+#[test]
+fn an_address_within_the_app_leads_behind_the_sign_that_no_host_sees() {
+    let app = app();
+    for (path, to) in [
+        ("/visit", "./#/visit"),
+        ("/visit/7", "./../#/visit/7"),
+        ("/visit/7?tip=4", "./../#/visit/7?tip=4"),
+        ("/a/b/c", "./../../#/a/b/c"),
+        // Nothing that leads away from here.
+        ("//example.org/a", "./../../#/example.org/a"),
+        ("//", "./../#/"),
+        ("/%0d%0aSet-Cookie", ""),
+    ] {
+        let answer = get(&app, path, &[]);
+        assert_eq!(answer.header("location"), to, "{path}");
+        assert_eq!(answer.status, if to.is_empty() { 404 } else { 302 }, "{path}");
     }
 }
 
@@ -133,12 +149,9 @@ fn no_path_leads_out_of_the_app() {
         "/NOTES.TXT",
     ] {
         let answer = get(&app, path, &[]);
-        let outside = answer.status == 200 && answer.text() != "<p>page";
-        assert!(
-            !outside && (answer.status == 200 || answer.problem() == "server_no_file"),
-            "{path}: {answer:?}"
-        );
-        assert!(answer.status != 200 || !path.contains("..") && !path.contains("%00"), "{path}");
+        let within = answer.status == 302 && answer.header("location").contains("#/");
+        assert!(within || answer.problem() == "server_no_file", "{path}: {answer:?}");
+        assert!(!within || !path.contains("..") && !path.contains("%00"), "{path}");
     }
     assert_eq!(get(&app, "/notes%2Etxt", &[]).text(), "ni\u{f1}o");
 }
@@ -156,7 +169,7 @@ fn without_the_app_the_page_says_so_in_both_languages() {
             && !page.text().contains("style=")
     );
     assert_eq!(get(&router, "/placeholder.css", &[]).header("content-type"), "text/css; charset=utf-8");
-    // An app without a page for every address has none.
+    // An app without a page has nowhere to lead to.
     let bare = Service::new(kept(BOOK)).with_files(AppFiles::default()).router();
     assert_eq!(get(&bare, "/visit/7", &[]).problem(), "server_no_file");
 }

@@ -67,7 +67,7 @@ function lookNowAndThen(registration) {
 
 chooseManifest();
 try {
-  await start();
+  await start({ module_or_path: new URL('./app.wasm', TOP) });
 } catch (error) {
   document.getElementById('no-start').hidden = false;
   console.error(error);

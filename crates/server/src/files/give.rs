@@ -1,7 +1,7 @@
 //! Giving a file of the app: compressed as the asker takes it, and not at all where the asker has it.
 
 use axum::body::{Body, Bytes};
-use axum::http::{HeaderMap, HeaderValue, Method, StatusCode, header};
+use axum::http::{HeaderMap, HeaderValue, Method, StatusCode, Uri, header};
 use axum::response::{IntoResponse, Response};
 
 use super::kind::kind;
@@ -9,20 +9,28 @@ use super::{AppFiles, Held, is_hashed};
 use crate::problem::Problem;
 use crate::quality;
 
-/// The answer to a request for a path of the app.
-pub fn give(files: &AppFiles, method: &Method, path: &str, headers: &HeaderMap) -> Response {
+/// The answer to a request for an address of the app.
+pub fn give(files: &AppFiles, method: &Method, uri: &Uri, headers: &HeaderMap) -> Response {
     if !matches!(*method, Method::GET | Method::HEAD) {
         let allow = [(header::ALLOW, HeaderValue::from_static("GET, HEAD"))];
         return (allow, Problem::method(method)).into_response();
     }
-    match find(files, path) {
-        Some((path, held)) => of_file(path, held, method, headers),
+    match find(files, uri.path()) {
+        Some(Found::File(held)) => of_file(&held.file.path, held, method, headers),
+        Some(Found::Within) => lead(uri),
         None => Problem::NoFile.into_response(),
     }
 }
 
-/// The file of a path; the app's page for an address within the app, which has no file ending.
-fn find<'a>(files: &'a AppFiles, path: &str) -> Option<(&'a str, &'a Held)> {
+/// What stands at a path.
+enum Found<'a> {
+    /// A file.
+    File(&'a Held),
+    /// No file, but by its name, which has no file ending, it may be an address within the app, which has a page.
+    Within,
+}
+
+fn find<'a>(files: &'a AppFiles, path: &str) -> Option<Found<'a>> {
     let path = decoded(path)?;
     let path = path.strip_prefix('/')?;
     let odd = |sign: char| sign.is_control() || sign == '\\';
@@ -31,12 +39,25 @@ fn find<'a>(files: &'a AppFiles, path: &str) -> Option<(&'a str, &'a Held)> {
     }
     let path = if path.is_empty() { "index.html" } else { path };
     let last = path.rsplit('/').next().unwrap_or(path);
-    let held = match files.get(path) {
-        Some(held) => held,
-        None if last.contains('.') => return None,
-        None => files.get("index.html")?,
+    match files.get(path) {
+        Some(held) => Some(Found::File(held)),
+        None if last.contains('.') => None,
+        None => files.get("index.html").map(|_| Found::Within),
+    }
+}
+
+/// Addresses within the app stand behind `#`, so that they work on every host and the page finds its files wherever it
+/// stands; others lead there. The way is told from where the asker is: what stands before us may have put us under a path.
+fn lead(uri: &Uri) -> Response {
+    let path = uri.path().strip_prefix('/').unwrap_or(uri.path());
+    let up = "../".repeat(path.matches('/').count());
+    let path = path.trim_start_matches('/');
+    let query = uri.query().map(|query| format!("?{query}")).unwrap_or_default();
+    let Ok(to) = HeaderValue::from_str(&format!("./{up}#/{path}{query}")) else {
+        return Problem::NoFile.into_response();
     };
-    Some((&held.file.path, held))
+    let told = [(header::LOCATION, to), (header::CACHE_CONTROL, HeaderValue::from_static("no-cache"))];
+    (StatusCode::FOUND, told).into_response()
 }
 
 /// A path without its percent signs; none where they are wrong or it is no text.

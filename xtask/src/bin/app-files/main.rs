@@ -65,7 +65,7 @@ fn make(module: &Path, page: &Path, fonts: &Path) -> Result<Files, String> {
         named.hashed(icon, bytes(&page.join("icons"), icon)?);
     }
     named.hashed("app.wasm", bytes(module, MODULE)?);
-    named.hashed_text("app.js", &text(module, GLUE)?.replace(MODULE, "./app.wasm"));
+    named.hashed_text("app.js", &text(module, GLUE)?);
     let styles: Result<Vec<_>, _> = STYLES.iter().map(|style| text(page, style)).collect();
     named.hashed_text("yard.css", &styles?.concat());
     named.hashed_text("boot.js", &text(page, "boot.js")?);
@@ -106,11 +106,7 @@ mod tests {
             std::thread::current().id()
         ));
         std::fs::create_dir_all(&module).unwrap();
-        std::fs::write(
-            module.join(GLUE),
-            "export default () => fetch(new URL('web_bg.wasm', import.meta.url))",
-        )
-        .unwrap();
+        std::fs::write(module.join(GLUE), "export default (module) => fetch(module)").unwrap();
         std::fs::write(module.join(MODULE), "\0asm").unwrap();
         let files = make(&module, &root().join("crates/web/page"), &root().join("crates/figures/fonts"));
         std::fs::remove_dir_all(&module).unwrap();
