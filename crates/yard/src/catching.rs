@@ -1,16 +1,15 @@
 //! One large cup at a time: what is typed, what is asked about, which tip is next.
 
-use notebook::{Entry, LineId, RowId, Told, Value};
+use notebook::{Draft, Entry, LineId, RowId, Told, Value};
 use units::{Arg, Coded};
 
 use crate::effect::{Effect, Sound};
 use crate::hands_free::{Phase, SAME, seconds_text};
-use crate::opened::{Opened, ROUNDS, fold_one, worked_out};
+use crate::opened::{Opened, ROUNDS, Worked};
 use crate::pad::{Key, Pad, Sides, sides};
 use crate::plan::Step;
 use crate::row_of_text::RowWrong;
 use crate::state::{Screen, State, Waits};
-use crate::usable::usable;
 use crate::write::{With, fact, in_place_of};
 
 /// The cup that is being entered.
@@ -180,13 +179,18 @@ impl State {
                 let line = visit.fact("catch.doubtful").map(|held| held.line);
                 told.push(fact("catch.doubtful", Value::text("keep"), line));
             }
-        } else if let Some(why) = self.doubted(tip, &told, with) {
+        }
+        let about = visit.about();
+        let drafts: Vec<Draft> = told.iter().map(|told| with.draft(about, told)).collect();
+        // Worked out once: to be asked about, and to be shown if it is kept.
+        let Some(worked) = self.trial(&drafts) else { return Vec::new() };
+        if let Some(why) = self.doubted(tip, &worked).filter(|_| !insisted.is_yes()) {
             if let Some(catching) = &mut self.catching {
                 catching.ask = Some(Ask { tip, reading, why });
             }
             return vec![Effect::Focus("ask".to_string())];
         }
-        let effects = self.write(&told, with);
+        let effects = self.keep_as(drafts, worked);
         self.on_to_the_next();
         effects
     }
@@ -198,16 +202,10 @@ impl State {
         (!one_more.is_yes() || last.value == Value::text("-")).then_some(last.line)
     }
 
-    /// Why a reading is doubted, in words, where it were written; none where it is not.
-    pub(crate) fn doubted(&self, tip: u32, told: &[Told], with: &mut With<'_>) -> Option<String> {
+    /// Why a reading is doubted, in words, by what the visit would come to with it; none where it is not.
+    fn doubted(&self, tip: u32, worked: &Worked) -> Option<String> {
         let visit = self.visit.as_ref()?;
-        let holder = self.holder()?;
-        let kept = self.lines.get(&visit.id).map_or(&[][..], Vec::as_slice);
-        let about = visit.about();
-        let trial: Vec<notebook::Draft> = told.iter().map(|told| with.draft(about, told)).collect();
-        let drafts = self.on_the_way.iter().chain(&visit.loose).chain(&trial);
-        let (facts, _) = usable(&fold_one(visit.id, kept, drafts, holder));
-        let (outcome, stuck) = worked_out(&facts, self.reader.units);
+        let (outcome, stuck) = (&worked.outcome, &worked.stuck);
         let of_tip = |coded: &dyn Coded| coded.args().get("tip") == Some(&Arg::Count(tip));
         if let Some(error) = stuck.iter().find(|error| error.code() == "catch_absurd" && of_tip(*error)) {
             return Some(self.words.error(error));

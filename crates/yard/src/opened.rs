@@ -86,14 +86,14 @@ impl Opened {
 
     /// Folds its lines again, those on the way after those that are kept, and works everything out again.
     pub fn refold(&mut self, kept: &[Line], on_the_way: &[Draft], holder: Holder, units: UnitSystem) {
-        self.folded = fold_one(self.id, kept, on_the_way.iter().chain(&self.loose), holder);
-        self.work_out(units);
+        let folded = fold_one(self.id, kept, on_the_way.iter().chain(&self.loose), holder);
+        self.put(Worked::of(folded, units));
     }
 
-    /// Works everything out again from the facts as they are folded.
-    pub fn work_out(&mut self, units: UnitSystem) {
-        let (visit, faults) = usable(&self.folded);
-        let (outcome, stuck) = worked_out(&visit, units);
+    /// What its lines come to, worked out elsewhere.
+    pub fn put(&mut self, worked: Worked) {
+        let Worked { folded, visit, faults, outcome, stuck } = worked;
+        self.folded = folded;
         self.visit = visit;
         self.faults = faults;
         self.outcome = outcome;
@@ -131,6 +131,31 @@ impl Opened {
     #[must_use]
     pub fn row(&self, list: &str, row: RowId) -> Option<&Held> {
         self.folded.rows.get(list)?.iter().find(|(id, _)| *id == row).map(|(_, held)| held)
+    }
+}
+
+/// What the lines of a visit come to.
+#[derive(Clone, Debug)]
+pub struct Worked {
+    /// Folded.
+    pub folded: FoldedVisit,
+    /// The facts that can be worked with.
+    pub visit: Visit,
+    /// Those that cannot.
+    pub faults: Vec<Fault>,
+    /// What follows.
+    pub outcome: Outcome,
+    /// Parts whose facts do not go together.
+    pub stuck: Vec<CheckError>,
+}
+
+impl Worked {
+    /// What folded lines come to.
+    #[must_use]
+    pub fn of(folded: FoldedVisit, units: UnitSystem) -> Self {
+        let (visit, faults) = usable(&folded);
+        let (outcome, stuck) = worked_out(&visit, units);
+        Self { folded, visit, faults, outcome, stuck }
     }
 }
 

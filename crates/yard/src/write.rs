@@ -5,7 +5,7 @@ use notebook::{About, Draft, Entry, Line, LineId, Told, VERSION, Value, Written}
 use crate::effect::Effect;
 use crate::event::Keep;
 use crate::moment::{Chance, Moment};
-use crate::opened::Holder;
+use crate::opened::{Holder, Worked, fold_one};
 use crate::shelf::Shelf;
 use crate::state::{Keeping, State};
 
@@ -80,6 +80,30 @@ impl State {
 
     /// Keeps drafts: in the store, or of a visit that is just looked at in the visit alone.
     pub fn keep(&mut self, drafts: Vec<Draft>) -> Vec<Effect> {
+        let effects = self.hand_over(drafts);
+        self.refold();
+        effects
+    }
+
+    /// Keeps drafts of the open visit, of which it was worked out already what they come to.
+    pub fn keep_as(&mut self, drafts: Vec<Draft>, worked: Worked) -> Vec<Effect> {
+        let effects = self.hand_over(drafts);
+        if let Some(visit) = &mut self.visit {
+            visit.put(worked);
+        }
+        effects
+    }
+
+    /// What the open visit would come to with these drafts.
+    #[must_use]
+    pub fn trial(&self, drafts: &[Draft]) -> Option<Worked> {
+        let (visit, holder) = (self.visit.as_ref()?, self.holder()?);
+        let kept = self.lines.get(&visit.id).map_or(&[][..], Vec::as_slice);
+        let all = self.on_the_way.iter().chain(&visit.loose).chain(drafts);
+        Some(Worked::of(fold_one(visit.id, kept, all, holder), self.reader.units))
+    }
+
+    fn hand_over(&mut self, drafts: Vec<Draft>) -> Vec<Effect> {
         if drafts.is_empty() {
             return Vec::new();
         }
@@ -88,14 +112,16 @@ impl State {
         match (&mut self.visit, just_looking, &self.keeping) {
             (Some(visit), true, _) => visit.loose.extend(drafts),
             (_, _, Keeping::Here { .. }) => {
+                self.safety.only_here += drafts.len();
                 self.on_the_way.extend(drafts.clone());
                 effects.push(Effect::Append(drafts));
             }
             // Nothing keeps them; they are shown as long as the page is open, and said to be nowhere.
-            _ => self.on_the_way.extend(drafts),
+            _ => {
+                self.safety.only_here += drafts.len();
+                self.on_the_way.extend(drafts);
+            }
         }
-        self.safety.only_here = self.only_here();
-        self.refold();
         effects
     }
 
