@@ -174,11 +174,9 @@ impl State {
         let value = reading_value(&reading, catching.seconds.as_deref(), catching.pad.own_marks(&sides));
         let before = self.line_to_replace(round, tip, catching.one_more);
         let mut told = vec![in_place_of(Told::from(Entry::Reading { round, tip, value }), before)];
-        if insisted.is_yes() {
-            if visit.text("catch.doubtful") != "keep" {
-                let line = visit.fact("catch.doubtful").map(|held| held.line);
-                told.push(fact("catch.doubtful", Value::text("keep"), line));
-            }
+        if insisted.is_yes() && visit.text("catch.doubtful") != "keep" {
+            let line = visit.fact("catch.doubtful").map(|held| held.line);
+            told.push(fact("catch.doubtful", Value::text("keep"), line));
         }
         let about = visit.about();
         let drafts: Vec<Draft> = told.iter().map(|told| with.draft(about, told)).collect();
