@@ -193,6 +193,9 @@ impl Problem {
             StoreError::Damaged { .. }
             | StoreError::Newer { .. }
             | StoreError::Other
+            | StoreError::Refused { .. }
+            | StoreError::HeldOpen
+            | StoreError::Closed
             | StoreError::System { .. } => Self::Fault,
         }
     }

@@ -31,6 +31,20 @@ pub enum StoreError {
     /// It is another notebook than was expected, or none.
     #[error("this is not the notebook that was expected")]
     Other,
+    /// A browser lets this page keep nothing.
+    #[error("this browser lets this page keep nothing: {what}")]
+    Refused {
+        /// What it says.
+        what: String,
+    },
+    /// Another window holds the notebook open as an older program knew it.
+    #[error("another window holds the notebook open with an older program and does not let go")]
+    HeldOpen,
+    /// This window let go of the notebook.
+    #[error(
+        "this window has let go of the notebook, for a newer program or because what it kept was cleared"
+    )]
+    Closed,
     /// Anything else that the system says.
     #[error("this could not be kept or read: {what}")]
     System {
@@ -48,14 +62,19 @@ impl Coded for StoreError {
             Self::Damaged { .. } => "store_damaged",
             Self::Newer { .. } => "store_newer",
             Self::Other => "store_other",
+            Self::Refused { .. } => "store_refused",
+            Self::HeldOpen => "store_held_open",
+            Self::Closed => "store_closed",
             Self::System { .. } => "store_system",
         }
     }
 
     fn args(&self) -> Args {
         match self {
-            Self::Full | Self::ReadOnly | Self::Locked | Self::Other => Args::new(),
-            Self::Damaged { what } | Self::System { what } => {
+            Self::Full | Self::ReadOnly | Self::Locked | Self::Other | Self::HeldOpen | Self::Closed => {
+                Args::new()
+            }
+            Self::Damaged { what } | Self::Refused { what } | Self::System { what } => {
                 Args::new().with("what", Arg::Text(what.clone()))
             }
             Self::Newer { version, known } => {
@@ -72,6 +91,11 @@ impl Coded for StoreError {
             Self::Damaged { .. } => "take the second copy beside it, or import the last exported file",
             Self::Newer { .. } => "update this program; the notebook was left as it is",
             Self::Other => "name the folder of the right notebook",
+            Self::Refused { .. } => {
+                "leave private browsing, or allow this site to keep data, and load the page again"
+            }
+            Self::HeldOpen => "close the other window and load this page again",
+            Self::Closed => "load this page again; what was kept before is safe unless it was cleared",
             Self::System { .. } => "try again; what was kept before is safe",
         };
         Some(hint.to_string())

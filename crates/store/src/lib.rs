@@ -9,11 +9,15 @@ pub mod conformance;
 #[cfg(not(target_arch = "wasm32"))]
 pub mod copies;
 mod error;
+#[cfg(feature = "indexed")]
+mod indexed;
 mod memory;
 #[cfg(not(target_arch = "wasm32"))]
 mod sqlite;
 
 pub use error::StoreError;
+#[cfg(feature = "indexed")]
+pub use indexed::IndexedStore;
 pub use memory::{Fails, MemoryStore};
 #[cfg(not(target_arch = "wasm32"))]
 pub use sqlite::{Opening, SqliteStore};

@@ -12,6 +12,12 @@ store_newer = this notebook was opened by a newer program (store version { $vers
     .do = update this program; the notebook was left as it is
 store_other = this is not the notebook that was expected
     .do = name the folder of the right notebook
+store_refused = this browser lets this page keep nothing: { $what }
+    .do = leave private browsing, or allow this site to keep data, and load the page again
+store_held_open = another window holds the notebook open with an older program and does not let go
+    .do = close the other window and load this page again
+store_closed = this window has let go of the notebook, for a newer program or because what it kept was cleared
+    .do = load this page again; what was kept before is safe unless it was cleared
 store_system = this could not be kept or read: { $what }
     .do = try again; what was kept before is safe
 

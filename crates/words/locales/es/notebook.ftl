@@ -12,6 +12,12 @@ store_newer = este cuaderno lo abrió un programa más nuevo (versión { $versio
     .do = actualice este programa; el cuaderno quedó como estaba
 store_other = este no es el cuaderno que se esperaba
     .do = dé la carpeta del cuaderno correcto
+store_refused = este navegador no deja que esta página guarde nada: { $what }
+    .do = salga de la navegación privada, o permita que este sitio guarde datos, y cargue otra vez la página
+store_held_open = otra ventana tiene abierto el cuaderno con un programa más viejo y no lo suelta
+    .do = cierre la otra ventana y cargue otra vez esta página
+store_closed = esta ventana soltó el cuaderno, por un programa más nuevo o porque se borró lo que guardaba
+    .do = cargue otra vez esta página; lo guardado antes está a salvo si no se borró
 store_system = esto no se pudo guardar o leer: { $what }
     .do = intente otra vez; lo guardado antes está a salvo
 
