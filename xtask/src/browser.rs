@@ -1,13 +1,16 @@
-//! `cargo xtask browser`: the sheets measured in a real browser.
+//! `cargo xtask browser`: the sheets measured, and the notebook's store tested, in a real browser.
 //!
 //! An example of the crate `report` writes every sheet of the sample visits into `target/sheets`; the programs in
 //! `tools/browser` open them in a browser of the Chromium family, print them, look at them as screens of several widths
 //! show them, and say what is wrong. What they printed stays in that folder to be looked at.
 
 mod setup;
+mod store;
 
 use std::path::{Path, PathBuf};
 use std::process::Command;
+
+pub use store::test as test_store;
 
 use crate::process;
 use crate::steps::Outcome;
@@ -28,12 +31,26 @@ enum Sheets {
     Demanding,
 }
 
-/// Measures every sheet. Here a machine that cannot is an error.
-pub fn run(workspace: &Workspace, _rest: &[String]) -> Result<(), String> {
-    match measure_these(workspace, Sheets::Every) {
-        Outcome::Passed => Ok(()),
-        Outcome::Skipped(message) | Outcome::Failed(message) => Err(message),
+/// Measures every sheet and tests the store, or one of the two. Here a machine that cannot is an error.
+pub fn run(workspace: &Workspace, rest: &[String]) -> Result<(), String> {
+    let rest: Vec<&str> = rest.iter().map(String::as_str).collect();
+    let parts: &[fn(&Workspace) -> Outcome] = match rest.as_slice() {
+        [] => &[measure_every, store::test],
+        ["sheets"] => &[measure_every],
+        ["store"] => &[store::test],
+        _ => return Err("nothing more, or one of `sheets`, `store`".to_owned()),
+    };
+    let mut wrong = Vec::new();
+    for part in parts {
+        if let Outcome::Skipped(message) | Outcome::Failed(message) = part(workspace) {
+            wrong.push(message);
+        }
     }
+    if wrong.is_empty() { Ok(()) } else { Err(wrong.join("\n")) }
+}
+
+fn measure_every(workspace: &Workspace) -> Outcome {
+    measure_these(workspace, Sheets::Every)
 }
 
 /// Measures the most demanding sheets if this machine can, or may be made to; otherwise says why not.

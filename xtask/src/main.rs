@@ -97,7 +97,7 @@ const COMMANDS: &[Command] = &[
     },
     Command {
         name: "browser",
-        does: "measure every sheet in a real browser: printed, on screens, for those who hear it",
+        does: "in a real browser: every sheet measured, the notebook's store killed, filled and read again",
         action: browser::run,
     },
 ];

@@ -24,6 +24,7 @@ pub fn run(workspace: &Workspace, _rest: &[String]) -> Result<(), String> {
     steps.step("reference vectors", || vectors::compare(workspace));
     steps.step("wasm", || wasm::compare(workspace));
     steps.step("browser", || browser::measure(workspace));
+    steps.step("store in a browser", || browser::test_store(workspace));
     steps.step("pdf", || pdf::test(workspace).into());
     steps.finish()
 }

@@ -41,7 +41,7 @@ pub enum Build {
 /// What was made.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Files {
-    /// The JavaScript module; its default export loads the other.
+    /// The JavaScript module; its default export loads the other: `await init({ module_or_path: address })`.
     pub script: PathBuf,
     /// The WebAssembly module.
     pub module: PathBuf,
