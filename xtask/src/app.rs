@@ -15,7 +15,7 @@ use crate::workspace::Workspace;
 /// The crate that is the app.
 const CRATE: &str = "web";
 /// What stands around it.
-const PAGE: &str = "crates/web/page";
+pub const PAGE: &str = "crates/web/page";
 /// The type of the pages.
 const FONTS: &str = "crates/figures/fonts";
 /// What names and presses the files.
@@ -47,21 +47,25 @@ pub fn build(workspace: &Workspace, toolchain: &Toolchain, how: Build) -> Result
         eprintln!("{} is as it was built", folder.display());
         return Ok(folder);
     }
-    let bound = workspace.target.join("pages").join(CRATE);
-    page.bind(&module, workspace, &bound)?;
-    finish(workspace, &bound, &folder)?;
+    page.bind(&module, workspace, &bound(workspace))?;
+    finish(workspace, &workspace.root.join(PAGE), &folder)?;
     std::fs::write(&kept, stamp).map_err(|error| format!("cannot write {}: {error}", kept.display()))?;
     Ok(folder)
 }
 
-/// The folder of the app out of what was bound.
-fn finish(workspace: &Workspace, bound: &Path, folder: &Path) -> Result<(), String> {
+/// Makes the folder of the app out of what was bound last and of a page that stands around it.
+pub fn finish(workspace: &Workspace, page: &Path, folder: &Path) -> Result<(), String> {
     process::run(
         process::cargo(&workspace.root)
             .args(["run", "--quiet", "--package", "xtask", "--features", "app", "--bin", "app-files", "--"])
-            .arg(bound)
-            .arg(workspace.root.join(PAGE))
+            .arg(bound(workspace))
+            .arg(page)
             .arg(workspace.root.join(FONTS))
             .arg(folder),
     )
+}
+
+/// Where the bound module lies.
+fn bound(workspace: &Workspace) -> PathBuf {
+    workspace.target.join("pages").join(CRATE)
 }

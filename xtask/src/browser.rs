@@ -5,11 +5,13 @@
 //! show them, and say what is wrong. What they printed stays in that folder to be looked at.
 
 mod setup;
+mod shell;
 mod store;
 
 use std::path::{Path, PathBuf};
 use std::process::Command;
 
+pub use shell::measure as measure_shell;
 pub use store::test as test_store;
 
 use crate::process;
@@ -31,14 +33,16 @@ enum Sheets {
     Demanding,
 }
 
-/// Measures every sheet and tests the store, or one of the two. Here a machine that cannot is an error.
+/// Measures every sheet and tests the store and what stands around the app, or one of the three. Here a machine that cannot is
+/// an error.
 pub fn run(workspace: &Workspace, rest: &[String]) -> Result<(), String> {
     let rest: Vec<&str> = rest.iter().map(String::as_str).collect();
     let parts: &[fn(&Workspace) -> Outcome] = match rest.as_slice() {
-        [] => &[measure_every, store::test],
+        [] => &[measure_every, store::test, shell::measure],
         ["sheets"] => &[measure_every],
         ["store"] => &[store::test],
-        _ => return Err("nothing more, or one of `sheets`, `store`".to_owned()),
+        ["app"] => &[shell::measure],
+        _ => return Err("nothing more, or one of `sheets`, `store`, `app`".to_owned()),
     };
     let mut wrong = Vec::new();
     for part in parts {

@@ -8,7 +8,7 @@ use crate::steps::Steps;
 use crate::workspace::Workspace;
 use crate::{browser, pdf, tidy, vectors, wasm};
 
-/// Tidy, every test, the Python-made vectors, the wasm comparison, the sheets in a browser and as PDF.
+/// Tidy, every test, the Python-made vectors, the wasm comparison, the sheets and the app in a browser, the sheets as PDF.
 pub fn run(workspace: &Workspace, _rest: &[String]) -> Result<(), String> {
     let mut steps = Steps::default();
     tidy::step(workspace, &mut steps);
@@ -25,6 +25,7 @@ pub fn run(workspace: &Workspace, _rest: &[String]) -> Result<(), String> {
     steps.step("wasm", || wasm::compare(workspace));
     steps.step("browser", || browser::measure(workspace));
     steps.step("store in a browser", || browser::test_store(workspace));
+    steps.step("app", || browser::measure_shell(workspace));
     steps.step("pdf", || pdf::test(workspace).into());
     steps.finish()
 }
