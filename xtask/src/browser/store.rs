@@ -24,7 +24,8 @@ fn with(workspace: &Workspace, browser: &Path, toolchain: &Toolchain) -> Result<
     let tools = workspace.root.join(TOOLS);
     setup::libraries(&tools)?;
     let folder = workspace.target.join("pages").join("store-page");
-    Page { package: "store-page", part: Part::Library, build: Build::Small }.build(toolchain, workspace, &folder)?;
+    Page { package: "store-page", part: Part::Library, build: Build::Small }
+        .build(toolchain, workspace, &folder)?;
     process::run(
         Command::new("node")
             .args(["--test", "--test-reporter=spec", "store.test.mjs"])
