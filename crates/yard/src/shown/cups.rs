@@ -88,7 +88,7 @@ pub fn cup_screen(state: &State) -> Option<CupScreen> {
         .cups(catching.round, catching.tip)
         .iter()
         .filter(|held| held.value != Value::text("-"))
-        .map(|held| words.numbers_in(reading_text(&held.value)))
+        .map(|held| pretty(&super::value_said(words, reading_text(&held.value))))
         .collect();
     let typed = catching.pad.si(&sides);
     let mean = mean_of_others(visit, catching);
@@ -146,12 +146,12 @@ fn unit_name(state: &State, unit: &str) -> String {
 fn how(state: &State, visit: &Opened, catching: &Catching, sides: &Sides) -> String {
     let words = &state.words;
     let time = match (&catching.seconds, state.catch_seconds()) {
-        (Some(seconds), _) => words.numbers_in(seconds),
+        (Some(seconds), _) => super::value_said(words, seconds),
         (None, Some(seconds)) => words.amount(&Amount::new(units::Time::seconds(seconds), Kind::Time)),
         (None, None) => String::new(),
     };
     let marks = catching.pad.own_marks(sides).unwrap_or_else(|| visit.cup_marks());
-    let marks = words.say("yard-marks", &[("step", words.numbers_in(marks).into())]);
+    let marks = words.say("yard-marks", &[("step", super::value_said(words, marks).into())]);
     [time, marks].into_iter().filter(|part| !part.is_empty()).collect::<Vec<_>>().join(" · ")
 }
 

@@ -141,10 +141,8 @@ fn editor(state: &State, bare: &str, shape: Option<Shape>, metric: bool) -> Edit
     let number = |units: Vec<&'static str>| Editor::Number { units, at_hand: at_hand.clone() };
     match shape {
         Some(Shape::Word(list)) => {
-            let label = |word: &&'static str| Choice {
-                word,
-                label: state.words.label(&format!("choice-{}-{word}", bare.replace('.', "_"))),
-            };
+            let label =
+                |word: &&'static str| Choice { word, label: state.words.label(&choice_key(bare, word)) };
             Editor::Choices(list.iter().map(label).collect())
         }
         Some(Shape::Quantity(dimension)) => number(units_for(bare, dimension, metric)),
@@ -157,6 +155,31 @@ fn editor(state: &State, bare: &str, shape: Option<Shape>, metric: bool) -> Edit
         Some(Shape::Count | Shape::Counts) => Editor::Whole,
         Some(Shape::Day) => Editor::Day,
         _ => Editor::Letters,
+    }
+}
+
+/// The key of a choice's label; yes and no are the same wherever they answer.
+#[must_use]
+pub fn choice_key(field: &str, word: &str) -> String {
+    match word {
+        "yes" | "no" => format!("choice-{word}"),
+        _ => format!("choice-{}-{word}", field.replace('.', "_")),
+    }
+}
+
+/// A value as written, in the reader's words: a number with its unit's name, or a word that may stand for one.
+#[must_use]
+pub fn value_said(words: &words::Words, text: &str) -> String {
+    if text == "as driven" {
+        return words.label("choice-as_driven");
+    }
+    let unit_begins = text.find(|sign: char| sign.is_alphabetic());
+    let parted = unit_begins.map(|place| (text[..place].trim(), text[place..].trim()));
+    match parted.and_then(|(number, unit)| Some((number, units::Unit::named(unit)?))) {
+        Some((number, unit)) if !number.is_empty() => {
+            format!("{} {}", words.digits(number), words.unit(&unit))
+        }
+        _ => words.numbers_in(text),
     }
 }
 

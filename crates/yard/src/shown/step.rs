@@ -148,7 +148,8 @@ fn machine(words: &Words, visit: &Opened) -> (String, Mark) {
 }
 
 /// The cautions of the step, by their keys, in the order of the yard.
-pub const CAUTIONS: [&str; 5] = ["safe-still", "safe-shaft", "safe-above", "safe-water", "safe-gloves"];
+pub const CAUTIONS: [&str; 6] =
+    ["safe-still", "safe-shaft", "safe-above", "safe-water", "safe-gloves", "safe-signals"];
 
 fn safe(words: &Words, visit: &Opened) -> (String, Mark) {
     let (seen, all) = (visit.made_safe.len(), CAUTIONS.len());
