@@ -7,6 +7,7 @@ mod carrier;
 mod control;
 mod fan;
 mod flow;
+pub mod plumbing;
 mod size;
 
 pub use boom::{BoomError, BoomLayout, FittedTipId, GroupId, Mounting, Position, PositionId, TipGroup};
