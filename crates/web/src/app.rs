@@ -1,23 +1,111 @@
-//! What stands on the page: for now the name, and the word that a new version is ready.
+//! The handle that every view holds: it reads what is known, and sends what happens.
+//!
+//! An event goes through [`yard::step`] alone; then what changed is drawn again, and the device does what it is asked to.
+
+use core::time::Duration;
+use std::rc::Rc;
 
 use leptos::prelude::*;
+use yard::{Event, State};
 
-use crate::shell::{self, Update};
+use crate::device::{self, Device};
+use crate::views::screen::Screens;
+
+/// What every view holds. It is copied freely; all copies are of the one state.
+#[derive(Clone, Copy)]
+pub struct App {
+    state: RwSignal<State, LocalStorage>,
+    device: StoredValue<Rc<Device>, LocalStorage>,
+    said: RwSignal<Option<&'static str>>,
+}
+
+/// How long a passing word stays. Our own choice: time to read a short sentence twice.
+const SAID: Duration = Duration::from_secs(6);
+
+/// The handle, in any view.
+pub fn app() -> App {
+    expect_context()
+}
+
+impl App {
+    /// The state before anything is known but who reads, and the device before it is asked for anything.
+    fn new() -> Self {
+        Self {
+            state: RwSignal::new_local(State::new(device::remember::reader())),
+            device: StoredValue::new_local(Rc::new(Device::default())),
+            said: RwSignal::new(None),
+        }
+    }
+
+    /// Something happened: the state goes on, what shows it is told once, and the device does what follows, in order.
+    ///
+    /// What the device answers at once waits until that is done.
+    pub fn send(self, event: Event) {
+        let device = self.device();
+        device.waiting.borrow_mut().push_back(event);
+        if device.goes_on.replace(true) {
+            return;
+        }
+        loop {
+            // Taken in a statement of its own, so that the list is free again while the event is worked on.
+            let next = device.waiting.borrow_mut().pop_front();
+            let Some(event) = next else { break };
+            let (at, chance) = device::clock::now();
+            let mut effects = Vec::new();
+            self.state.update(|state| effects = yard::step(state, event, &at, chance));
+            for effect in effects {
+                device.perform(self, effect);
+            }
+        }
+        device.goes_on.set(false);
+    }
+
+    /// Reads what is known. Where that is in a view or a memo, it is read again when anything changes.
+    pub fn with<T>(self, read: impl FnOnce(&State) -> T) -> T {
+        self.state.with(read)
+    }
+
+    /// Reads what is known now, once.
+    pub fn look<T>(self, read: impl FnOnce(&State) -> T) -> T {
+        self.state.with_untracked(read)
+    }
+
+    /// A part of what is known. Who shows it is told only when that part is another than before, so that what a person types
+    /// into stays as it is.
+    pub fn memo<T>(self, read: impl Fn(&State) -> T + Send + Sync + 'static) -> Memo<T>
+    where
+        T: PartialEq + Send + Sync + 'static,
+    {
+        Memo::new(move |_| self.with(|state| read(state)))
+    }
+
+    /// A label of the words, in the language of who reads.
+    pub fn label(self, key: &'static str) -> Memo<String> {
+        self.memo(move |state| state.words.label(key))
+    }
+
+    /// Says a passing word, by its key; nothing has to be done about it.
+    pub fn say(self, key: &'static str) {
+        self.said.set(Some(key));
+        set_timeout(move || self.said.set(None), SAID);
+    }
+
+    /// The passing word, by its key.
+    pub fn said(self) -> Option<&'static str> {
+        self.said.get()
+    }
+
+    /// What the device is asked through.
+    pub(crate) fn device(self) -> Rc<Device> {
+        self.device.get_value()
+    }
+}
 
 /// The whole page.
 #[component]
-pub fn App() -> impl IntoView {
-    let update = shell::update();
-    let ready = move || update.get() == Update::Ready;
-    view! {
-        <main>
-            <h1>"Evenswath"</h1>
-            <Show when=ready>
-                <p role="status">
-                    "A new version is ready. "
-                    <button on:click=move |_| shell::take_update()>"Use it now"</button>
-                </p>
-            </Show>
-        </main>
-    }
+pub fn Yard() -> impl IntoView {
+    let app = App::new();
+    provide_context(app);
+    device::start(app);
+    view! { <Screens/> }
 }

@@ -1,11 +1,13 @@
 //! The app as a browser starts it: `page/boot.js` loads this module, and what it shows goes into the page's `#yard`.
 
 mod app;
+mod device;
 mod shell;
+mod views;
 
 fn main() {
     // On a machine without a page there is nothing to show; `cargo check` and the tests build this all the same.
     if cfg!(target_arch = "wasm32") {
-        shell::mount(app::App);
+        shell::mount(app::Yard);
     }
 }
