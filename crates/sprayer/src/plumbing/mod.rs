@@ -7,7 +7,9 @@ mod friction;
 mod matrix;
 mod network;
 mod solve;
+mod solved;
 
 pub use friction::{Liquid, Loss, Pipe};
 pub use network::{Network, NodeId, Outlet, OutletId, Supply};
-pub use solve::{PlumbingError, Solved};
+pub use solve::PlumbingError;
+pub use solved::Solved;

@@ -120,4 +120,29 @@ impl Network {
     pub const fn liquid(&self) -> &Liquid {
         &self.liquid
     }
+
+    /// Whether every number of it can be.
+    pub(super) fn is_possible(&self) -> bool {
+        let sound = |value: f64, least: f64| value.is_finite() && value >= least;
+        let hoses = self.links.iter().all(|link| {
+            let pipe = &link.pipe;
+            sound(pipe.length, 0.0)
+                && sound(pipe.bore, 1e-6)
+                && sound(pipe.roughness, 0.0)
+                && sound(pipe.minor_loss, 0.0)
+                && (pipe.length > 0.0 || pipe.minor_loss > 0.0)
+        });
+        let outlets = self.outlets.iter().filter_map(|(_, outlet)| *outlet);
+        let outlets =
+            outlets.into_iter().all(|outlet| sound(outlet.coefficient, 1e-12) && sound(outlet.opens_at, 0.0));
+        let supply = match self.supply {
+            Supply::HeldHead { head, .. } => sound(head, 1e-9),
+            Supply::HeldFlow { flow, .. } => sound(flow, 1e-12),
+            Supply::Pump { shut_off, fall, .. } => sound(shut_off, 1e-9) && sound(fall, 1e-9),
+        };
+        let liquid = sound(self.liquid.density, 1.0)
+            && sound(self.liquid.viscosity, 1e-9)
+            && sound(self.liquid.gravity, 0.1);
+        hoses && outlets && supply && liquid
+    }
 }

@@ -8,19 +8,8 @@
 
 use super::friction::Loss;
 use super::matrix::Pattern;
-use super::network::{Network, NodeId, Outlet, OutletId, Supply};
-
-/// A solved network.
-#[derive(Clone, Debug)]
-pub struct Solved {
-    heads: Vec<f64>,
-    elevations: Vec<f64>,
-    outlets: Vec<f64>,
-    total: f64,
-    sensitivities: Vec<Vec<f64>>,
-    /// Steps taken.
-    pub steps: usize,
-}
+use super::network::{Link, Network, Outlet, Supply};
+use super::solved::Solved;
 
 /// Why a network cannot be solved.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, thiserror::Error)]
@@ -48,15 +37,13 @@ const AT_REST: f64 = 1e-11;
 
 /// A way from a node to another, or to the air.
 #[derive(Clone, Copy, Debug)]
-enum Way<'a> {
-    Hose(&'a super::network::Link),
+pub(super) enum Way<'a> {
+    /// A hose.
+    Hose(&'a Link),
+    /// An open outlet at a node.
     Outlet(usize, Outlet),
     /// The pump, from a head of its own at nothing.
-    Pump {
-        at: usize,
-        shut_off: f64,
-        fall: f64,
-    },
+    Pump { at: usize, shut_off: f64, fall: f64 },
 }
 
 impl Network {
@@ -64,7 +51,9 @@ impl Network {
     ///
     /// *Errors*: numbers that cannot be; nothing can flow; no rest.
     pub fn solve(&self) -> Result<Solved, PlumbingError> {
-        self.look_for_impossible()?;
+        if !self.is_possible() {
+            return Err(PlumbingError::Impossible);
+        }
         let pattern = Pattern::of(self.elevations.len(), self.links.iter().map(|link| (link.from, link.to)));
         // Which check valves are open is not known at first; those that would suck are shut, those pushed open are opened.
         let mut shut: Vec<bool> = self.outlets.iter().map(|(_, outlet)| outlet.is_none()).collect();
@@ -93,30 +82,6 @@ impl Network {
         }
     }
 
-    fn look_for_impossible(&self) -> Result<(), PlumbingError> {
-        let sound = |value: f64, least: f64| value.is_finite() && value >= least;
-        let hoses = self.links.iter().all(|link| {
-            let pipe = &link.pipe;
-            sound(pipe.length, 0.0)
-                && sound(pipe.bore, 1e-6)
-                && sound(pipe.roughness, 0.0)
-                && sound(pipe.minor_loss, 0.0)
-                && (pipe.length > 0.0 || pipe.minor_loss > 0.0)
-        });
-        let outlets = self.outlets.iter().filter_map(|(_, outlet)| *outlet);
-        let outlets =
-            outlets.into_iter().all(|outlet| sound(outlet.coefficient, 1e-12) && sound(outlet.opens_at, 0.0));
-        let supply = match self.supply {
-            Supply::HeldHead { head, .. } => sound(head, 1e-9),
-            Supply::HeldFlow { flow, .. } => sound(flow, 1e-12),
-            Supply::Pump { shut_off, fall, .. } => sound(shut_off, 1e-9) && sound(fall, 1e-9),
-        };
-        let liquid = sound(self.liquid.density, 1.0)
-            && sound(self.liquid.viscosity, 1e-9)
-            && sound(self.liquid.gravity, 0.1);
-        if hoses && outlets && supply && liquid { Ok(()) } else { Err(PlumbingError::Impossible) }
-    }
-
     fn ways(&self, shut: &[bool]) -> Vec<Way<'_>> {
         let mut ways: Vec<Way<'_>> = self.links.iter().map(Way::Hose).collect();
         for (index, (node, outlet)) in self.outlets.iter().enumerate() {
@@ -130,7 +95,7 @@ impl Network {
         ways
     }
 
-    fn loss(&self, way: &Way<'_>, flow: f64) -> Loss {
+    pub(super) fn loss(&self, way: &Way<'_>, flow: f64) -> Loss {
         match way {
             Way::Hose(link) => link.pipe.loss(flow, &self.liquid),
             Way::Outlet(_, outlet) => outlet.loss(flow),
@@ -310,79 +275,7 @@ impl Network {
             steps: 0,
         }
     }
-
-    /// How the flow of each outlet answers to each outlet's coefficient: dq_i / d ln k_j, cubic metres a second.
-    fn sensitivities(
-        &self,
-        pattern: &Pattern,
-        ways: &[Way<'_>],
-        flows: &[f64],
-        shut: &[bool],
-        outlets: &[f64],
-    ) -> Vec<Vec<f64>> {
-        let mut system = pattern.system();
-        let mut ease_of = vec![0.0; self.outlets.len()];
-        let mut open = (0..self.outlets.len()).filter(|index| !shut[*index]);
-        for (way, flow) in ways.iter().zip(flows) {
-            let ease = 1.0 / self.loss(way, *flow).slope;
-            match way {
-                Way::Hose(link) => system.add_link(link.from, link.to, ease),
-                Way::Outlet(node, _) => {
-                    system.add(*node, ease);
-                    if let Some(index) = open.next() {
-                        ease_of[index] = ease;
-                    }
-                }
-                Way::Pump { at, .. } => system.add(*at, ease),
-            }
-        }
-        if let Supply::HeldHead { at, .. } = self.supply {
-            system.add(at.0, HELD);
-        }
-        let system = system.factored();
-        (0..self.outlets.len())
-            .map(|changed| {
-                if shut[changed] {
-                    return vec![0.0; outlets.len()];
-                }
-                // A larger orifice lets q more through at the same head; the heads give way to it.
-                let mut right = vec![0.0; self.elevations.len()];
-                right[self.outlets[changed].0] = -outlets[changed];
-                let heads = system.solve(&right);
-                let follow = |index: usize| ease_of[index] * heads[self.outlets[index].0];
-                (0..outlets.len())
-                    .map(|index| follow(index) + if index == changed { outlets[changed] } else { 0.0 })
-                    .collect()
-            })
-            .collect()
-    }
 }
 
 /// How stiffly a held head is held, cubic metres a second for a metre. Our own choice: a million times what a boom takes.
-const HELD: f64 = 1e4;
-
-impl Solved {
-    /// The pressure head at a node, metres above the air at its height.
-    #[must_use]
-    pub fn pressure_head(&self, node: NodeId) -> f64 {
-        self.heads[node.0] - self.elevations[node.0]
-    }
-
-    /// The flow out of an outlet, cubic metres a second.
-    #[must_use]
-    pub fn flow(&self, outlet: OutletId) -> f64 {
-        self.outlets[outlet.0]
-    }
-
-    /// The flow of all outlets together, cubic metres a second.
-    #[must_use]
-    pub const fn total(&self) -> f64 {
-        self.total
-    }
-
-    /// How the flow of one outlet answers to another's coefficient: dq / d ln k, cubic metres a second.
-    #[must_use]
-    pub fn sensitivity(&self, of: OutletId, to: OutletId) -> f64 {
-        self.sensitivities[to.0][of.0]
-    }
-}
+pub(super) const HELD: f64 = 1e4;
