@@ -6,7 +6,7 @@ mod common;
 use common::{command, finish, folder, root, run, shell_split};
 
 /// Every command with its subcommands.
-const COMMANDS: [&[&str]; 28] = [
+const COMMANDS: [&[&str]; 30] = [
     &[],
     &["course"],
     &["speed"],
@@ -33,6 +33,8 @@ const COMMANDS: [&[&str]; 28] = [
     &["print", "paper"],
     &["print", "before"],
     &["serve"],
+    &["app"],
+    &["app", "export"],
     &["completions"],
     &["help"],
 ];
@@ -72,7 +74,7 @@ fn the_list_of_commands_is_whole() {
         list.lines().filter_map(|line| line.split_whitespace().next()).map(str::to_string).collect()
     };
     let mut all: Vec<String> = listed(&help(&[]));
-    for of in ["visit", "notebook", "print"] {
+    for of in ["visit", "notebook", "print", "app"] {
         let below = listed(&help(&[of]));
         all.extend(below.iter().filter(|name| *name != "help").map(|name| format!("{of} {name}")));
     }
@@ -103,8 +105,9 @@ fn every_example_in_the_help_works() {
     )
     .expect("a batch");
     let mut ran_examples = 0;
-    // A server runs until it is stopped; `tests/serve.rs` starts and stops one.
-    for of in COMMANDS.into_iter().filter(|of| *of != ["serve"]) {
+    // A server runs until it is stopped, and the app is in this program only when it was built with it: `tests/serve.rs`
+    // and `tests/app.rs` see to them.
+    for of in COMMANDS.into_iter().filter(|of| !matches!(of.first(), Some(&"serve" | &"app"))) {
         for example in examples(&help(of)) {
             // What stands behind `>` is the shell's to do.
             let typed = example.split(" > ").next().unwrap_or(&example);

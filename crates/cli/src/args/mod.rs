@@ -1,5 +1,6 @@
 //! What can be typed: the command, its subcommands and their options.
 
+mod app;
 mod catch;
 mod frame;
 mod help;
@@ -14,6 +15,7 @@ mod visit;
 use clap::{CommandFactory, FromArgMatches, Parser, Subcommand};
 use words::{Reader, Words};
 
+pub use app::{AppArgs, AppCommand};
 pub use catch::CatchArgs;
 pub use notebook::{NotebookArgs, NotebookCommand};
 pub use print::{FromVisit, PaperArgs, PrintArgs, PrintSheet, SheetArgs};
@@ -95,6 +97,8 @@ pub enum Command {
     Print(PrintArgs),
     /// The notebook and the app, for this machine or for phones in the same network
     Serve(ServeArgs),
+    /// The app as files for any host
+    App(AppArgs),
     /// Print completions for a shell
     #[command(after_help = "Example:\n  evenswath completions bash > evenswath.bash")]
     Completions {

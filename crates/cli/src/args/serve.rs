@@ -7,7 +7,7 @@ use clap::Args;
 /// `evenswath serve`
 #[derive(Debug, Args)]
 #[command(
-    after_help = "Examples:\n  evenswath serve --folder my-notebook --app app\n  evenswath serve --folder my-notebook --on-network\n  evenswath serve --folder my-notebook --on-network --certificate barn.pem --key barn-key.pem"
+    after_help = "Examples:\n  evenswath serve --folder my-notebook\n  evenswath serve --folder my-notebook --on-network\n  evenswath serve --folder my-notebook --on-network --certificate barn.pem --key barn-key.pem"
 )]
 pub struct ServeArgs {
     /// The folder that the notebook is kept in
@@ -38,7 +38,7 @@ pub struct ServeArgs {
     #[arg(long, value_name = "FILE", requires = "certificate")]
     pub key: Option<PathBuf>,
 
-    /// The folder of the app's files
+    /// The folder of the app's files, instead of those in this program
     #[arg(long, value_name = "FOLDER")]
     pub app: Option<PathBuf>,
 

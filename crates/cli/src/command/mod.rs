@@ -1,5 +1,6 @@
 //! One command, one file.
 
+mod app;
 pub mod catch;
 mod catch_batch;
 mod catch_test;
@@ -48,6 +49,7 @@ pub fn run(cli: &Cli, words: &Words) -> Result<Answer, CliError> {
         Command::Notebook(args) => notebook::run(args, words),
         Command::Print(args) => print::run(args, words),
         Command::Serve(args) => serve::run(args, cli, words),
+        Command::App(args) => app::run(args, words),
         Command::Completions { shell } => completions::run(*shell, words),
     }?;
     if !cli.why {

@@ -6,13 +6,12 @@ use std::sync::Arc;
 
 use notebook::{DeviceId, NotebookId};
 use serde_json::{Value, json};
-use server::{
-    AppFiles, Certificate, FilesError, Kept, Listening, OneAtATime, Reach, RunError, Secret, Service,
-};
+use server::{AppFiles, Certificate, Kept, Listening, OneAtATime, Reach, RunError, Secret, Service};
 use store::{Opening, SqliteStore};
 use units::{Arg, Args, Coded, Finding};
 use words::Words;
 
+use super::app;
 use super::input::{bytes, cannot, place};
 use crate::args::{Cli, ServeArgs};
 use crate::error::CliError;
@@ -31,8 +30,8 @@ pub fn run(args: &ServeArgs, cli: &Cli, words: &Words) -> Result<Answer, CliErro
     let (reach, secret) = reach(args)?;
     let certificate = certificate(args)?;
     let files = match &args.app {
-        None => AppFiles::placeholder(),
-        Some(folder) => AppFiles::of_folder(folder).map_err(|error| no_app(&error).at(place(folder)))?,
+        None => app::built_in(),
+        Some(folder) => Some(app::of_folder(folder)?),
     };
     let kept = open(&args.folder)?;
     let address = if args.on_network { Ipv4Addr::UNSPECIFIED } else { Ipv4Addr::LOCALHOST };
@@ -45,9 +44,10 @@ pub fn run(args: &ServeArgs, cli: &Cli, words: &Words) -> Result<Answer, CliErro
         addresses: addresses(args, &listening, certificate.as_ref(), &reach),
         secret,
         findings: findings(args),
-        app: args.app.as_deref(),
+        app: files.as_ref(),
     };
     opened.answer(kept.as_ref(), words).print(cli, words);
+    let files = files.unwrap_or_else(AppFiles::placeholder);
     server::run(Service::new(kept).with_files(files).for_reach(reach), listening, certificate);
     // Everything was said at the start.
     Ok(Answer::default())
@@ -115,14 +115,6 @@ fn certificate(args: &ServeArgs) -> Result<Option<Certificate>, CliError> {
     read.map(Some).map_err(|error| why("serve_certificate", &error).at("--certificate"))
 }
 
-fn no_app(error: &FilesError) -> CliError {
-    match error {
-        FilesError::Read(error) => why("serve_app", error).case("read"),
-        FilesError::NoIndex => CliError::usage("serve_app", Args::new()).case("no_index"),
-        FilesError::TooMuch => CliError::usage("serve_app", Args::new()).case("too_much"),
-    }
-}
-
 fn why(code: &'static str, error: &dyn core::fmt::Display) -> CliError {
     CliError::usage(code, Args::new().with("why", Arg::Text(error.to_string())))
 }
@@ -181,7 +173,7 @@ struct Opened<'a> {
     addresses: Vec<(&'static str, String)>,
     secret: Shown,
     findings: Vec<Finding>,
-    app: Option<&'a Path>,
+    app: Option<&'a AppFiles>,
 }
 
 impl Opened<'_> {

@@ -89,8 +89,13 @@ impl AppFiles {
         let mut read = BTreeMap::new();
         let mut bytes = 0;
         read_folder(folder, "", 0, &mut read, &mut bytes)?;
+        Self::with_forms(&read)
+    }
+
+    /// The files, each with the compressed forms that stand beside it.
+    fn with_forms(read: &BTreeMap<String, Bytes>) -> Result<Self, FilesError> {
         let mut files = Vec::new();
-        for (path, content) in &read {
+        for (path, content) in read {
             let form = |end: &str| read.get(&format!("{path}{end}")).cloned();
             let whole = |end: &str| path.strip_suffix(end).is_some_and(|plain| read.contains_key(plain));
             if !whole(".br") && !whole(".gz") {
@@ -100,6 +105,20 @@ impl AppFiles {
         }
         let files = Self::of(files);
         if files.0.contains_key("index.html") { Ok(files) } else { Err(FilesError::NoIndex) }
+    }
+
+    /// The files of a list of names and bytes; `app.css.br` and `app.css.gz` beside `app.css` are its compressed forms.
+    ///
+    /// *Errors*: there is no `index.html`.
+    pub fn of_list<'a>(list: impl IntoIterator<Item = (&'a str, &'static [u8])>) -> Result<Self, FilesError> {
+        Self::with_forms(
+            &list.into_iter().map(|(path, bytes)| (path.to_string(), Bytes::from_static(bytes))).collect(),
+        )
+    }
+
+    /// All of them, in order of path.
+    pub fn files(&self) -> impl Iterator<Item = &AppFile> {
+        self.0.values().map(|held| &held.file)
     }
 
     fn get(&self, path: &str) -> Option<&Held> {

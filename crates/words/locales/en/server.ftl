@@ -104,12 +104,39 @@ serve_app-too_much = there is more in this folder than an app has, so it is not 
 serve_name = "{ $name }" is no name of a server
     .do = give the name alone, without https:// and without a port
 
+## The app as files
+
+app-exported = { $files ->
+        [one] The app was written to { $folder }: one file
+       *[other] The app was written to { $folder }: { $files } files
+    }
+app-export_removed = { $files ->
+        [one] One file of the export before is gone; it is no part of the app any more.
+       *[other] { $files } files of the export before are gone; they are no part of the app any more.
+    }
+app-export_next = Put the whole folder on any host that serves HTTPS, under any path. It needs nothing else there, and opens with no signal once it was visited.
+app_not_built_in = this program was built without the app
+    .do = use one that `cargo xtask dist` built, or give the folder of the app's files with --app
+app_export_not_empty = there is something in this folder that no export wrote
+    .do = name a new folder or an empty one
+
 ## Help
+
+help-app = The app as files for any host
+help-app-after =
+    Example:
+      evenswath app export my-site
+help-app_export = Write the app as a folder of files for any host that serves HTTPS
+help-app_export-after =
+    Example:
+      evenswath app export my-site
+help-app_export-folder = The folder to write: a new one, an empty one, or one that was written so before
+help-app_export-app = The folder of the app's files, where they are not in this program
 
 help-serve = The notebook and the app, for this machine or for phones in the same network
 help-serve-after =
     Examples:
-      evenswath serve --folder my-notebook --app app
+      evenswath serve --folder my-notebook
       evenswath serve --folder my-notebook --on-network
       evenswath serve --folder my-notebook --on-network --certificate barn.pem --key barn-key.pem
 help-serve-folder = The folder that the notebook is kept in
@@ -119,7 +146,7 @@ help-serve-name = A name that the server goes by, for the network or a proxy; ma
 help-serve-pairing_secret_file = A file with the pairing secret in its first line, 16 letters and digits or more; without it one is made and shown
 help-serve-certificate = The certificate for HTTPS in PEM form, with those it rests on
 help-serve-key = The private key of the certificate in PEM form
-help-serve-app = The folder of the app's files
+help-serve-app = The folder of the app's files, instead of those in this program
 help-serve-log = Write a line for each request to standard error; nothing about a person is in it
 value-FOLDER = FOLDER
 value-PORT = PORT

@@ -104,12 +104,39 @@ serve_app-too_much = en esta carpeta hay más de lo que tiene una aplicación; n
 serve_name = “{ $name }” no es nombre de un servidor
     .do = dé solo el nombre, sin https:// y sin puerto
 
+## The app as files
+
+app-exported = { $files ->
+        [one] La aplicación se escribió en { $folder }: un archivo
+       *[other] La aplicación se escribió en { $folder }: { $files } archivos
+    }
+app-export_removed = { $files ->
+        [one] Se quitó un archivo de la vez anterior; ya no es parte de la aplicación.
+       *[other] Se quitaron { $files } archivos de la vez anterior; ya no son parte de la aplicación.
+    }
+app-export_next = Ponga la carpeta entera en cualquier sitio que sirva por HTTPS, en cualquier ruta. Allí no necesita nada más, y abre sin señal después de la primera visita.
+app_not_built_in = este programa se compiló sin la aplicación
+    .do = use uno hecho con `cargo xtask dist`, o dé la carpeta de los archivos de la aplicación con --app
+app_export_not_empty = en esta carpeta hay algo que no se escribió al exportar
+    .do = nombre una carpeta nueva o vacía
+
 ## Help
+
+help-app = La aplicación como archivos para cualquier sitio
+help-app-after =
+    Ejemplo:
+      evenswath app export mi-sitio
+help-app_export = Escribir la aplicación como carpeta de archivos para cualquier sitio que sirva por HTTPS
+help-app_export-after =
+    Ejemplo:
+      evenswath app export mi-sitio
+help-app_export-folder = La carpeta que se escribe: una nueva, una vacía o una que se escribió así antes
+help-app_export-app = La carpeta de los archivos de la aplicación, si no vienen en este programa
 
 help-serve = El cuaderno y la aplicación, para esta máquina o para los teléfonos de la misma red
 help-serve-after =
     Ejemplos:
-      evenswath serve --folder mi-cuaderno --app aplicacion
+      evenswath serve --folder mi-cuaderno
       evenswath serve --folder mi-cuaderno --on-network
       evenswath serve --folder mi-cuaderno --on-network --certificate granero.pem --key granero-llave.pem
 help-serve-folder = La carpeta donde se guarda el cuaderno
@@ -119,7 +146,7 @@ help-serve-name = Un nombre del servidor, para la red o un intermediario (proxy)
 help-serve-pairing_secret_file = Un archivo con la clave para enlazar en su primera línea, 16 letras y cifras o más; sin él se hace una y se muestra
 help-serve-certificate = El certificado para HTTPS en forma PEM, con los que lo respaldan
 help-serve-key = La llave privada del certificado en forma PEM
-help-serve-app = La carpeta de los archivos de la aplicación
+help-serve-app = La carpeta de los archivos de la aplicación, en vez de los que trae este programa
 help-serve-log = Escribir una línea por cada solicitud en la salida de errores; no dice nada de personas
 value-FOLDER = CARPETA
 value-PORT = PUERTO
