@@ -3,7 +3,7 @@
 //! The crate `web` is built for WebAssembly and bound (`wasm/page.rs`), and the program `app-files` makes the folder out of
 //! that, `crates/web/page` and the type. What is there already and still right is not made again.
 
-mod stamp;
+pub mod stamp;
 
 use std::path::{Path, PathBuf};
 

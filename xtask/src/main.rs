@@ -41,7 +41,7 @@ struct Command {
 const COMMANDS: &[Command] = &[
     Command {
         name: "run",
-        does: "check the demo visit and print what a grower needs (more arguments are passed on)",
+        does: "check the demo visit, and open the app on a demo notebook (`run check ARGUMENTS`: the first alone)",
         action: run::run,
     },
     Command {
