@@ -204,6 +204,27 @@ test('a withdrawn thing is nowhere in the database any more', async () => {
   await assertWhole(page, 5);
 });
 
+test('of a damaged notebook what is whole can still be read and written to', async () => {
+  const page = await browser.window(server.site('bad-row'));
+  await open(page);
+  await done(page, 'write', 1, 5, 1, '204 ft');
+  await page.evaluate(() => new Promise((resolve, reject) => {
+    const request = indexedDB.open(`evenswath-notebook-${window.store.names().split('\n')[0]}`);
+    request.onsuccess = () => {
+      const change = request.result.transaction('lines', 'readwrite');
+      change.objectStore('lines').openCursor().onsuccess = ({ target: { result: cursor } }) => {
+        cursor.update({ ...cursor.value, text: cursor.value.text.replace('204 ft', '999 ft') });
+      };
+      change.oncomplete = () => { request.result.close(); resolve(); };
+      change.onabort = () => reject(change.error);
+    };
+  }));
+  assert.match((await call(page, 'lines')).error, /^store_damaged/);
+  assert.equal(await done(page, 'readable'), '4 and 1 not');
+  assert.equal(await done(page, 'write', 10, 1, 1, '208 ft'), 6);
+  assert.equal(await done(page, 'readable'), '5 and 1 not');
+});
+
 describe('versions of the database', () => {
   test('an older one is brought up to date, and what it kept stays beside the new', async () => {
     const page = await browser.window(server.site('older'));

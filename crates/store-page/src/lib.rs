@@ -110,6 +110,12 @@ impl Kept {
         Ok(lines.iter().map(line_text).collect::<Vec<_>>().join("\n"))
     }
 
+    /// How many lines can be read and how many cannot.
+    pub async fn readable(&self) -> Result<String, String> {
+        let (lines, unreadable) = self.0.readable_lines().await.map_err(text)?;
+        Ok(format!("{} and {unreadable} not", lines.len()))
+    }
+
     /// What is wrong with the notebook, a line each: gaps, broken chains, two lines with one number.
     pub async fn faults(&self) -> Result<String, String> {
         let mut book = Notebook::new(BOOK);

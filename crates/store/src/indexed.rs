@@ -97,6 +97,19 @@ impl IndexedStore {
         tell();
     }
 
+    /// Every line that can be read, in the order of the notebook, and how many cannot: for saving what is whole of a notebook that
+    /// is damaged, where [`Store::lines`] gives an error.
+    ///
+    /// *Errors*: those of the database as a whole.
+    pub async fn readable_lines(&self) -> Result<(Vec<Line>, usize), StoreError> {
+        let rows: Array = answered(ask(self.lines_store()?.get_all()).await?)?;
+        let mut lines: Vec<Line> =
+            rows.iter().filter_map(|row| rows::line_of(&row, self.notebook).ok()).collect();
+        lines.sort_by_key(|line| (line.order(), line.device(), line.number(), line.hash()));
+        let unreadable = usize::try_from(rows.length()).unwrap_or(usize::MAX).saturating_sub(lines.len());
+        Ok((lines, unreadable))
+    }
+
     fn lines_store(&self) -> Result<IdbObjectStore, StoreError> {
         layout::store(&reading(&self.database, &[LINES])?, LINES)
     }
