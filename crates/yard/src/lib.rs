@@ -35,7 +35,7 @@ pub use moment::{Chance, Moment};
 pub use opened::{Holder, Opened, PRODUCTS, ROUNDS, RUNS, Typed};
 pub use pad::{Key, Pad, Side, Sides};
 pub use plan::{Plan, Step, Today};
-pub use row_of_text::RowWrong;
+pub use row_of_text::{RowWrong, parts as row_parts};
 pub use shelf::{KnownSprayer, KnownVisit, Shelf};
 pub use state::{Keeping, Notice, Promise, Safety, Screen, ServerState, SheetKind, State, Waits, WhyOf};
 pub use step::step;

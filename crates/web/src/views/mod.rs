@@ -3,13 +3,17 @@
 mod cup;
 mod drive_watch;
 mod gate;
+mod go_to_tip;
 mod hands_free;
 mod keeping;
+mod large_cup;
 mod last_time;
 mod notices;
+mod pad;
 mod row;
 pub mod screen;
 mod settings;
 mod sheet;
+mod stepper;
 mod visit;
 mod why;

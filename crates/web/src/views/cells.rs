@@ -1,0 +1,66 @@
+//! The row of cups on a narrow screen: each tip with its cup, as many beside one another as there is room for.
+
+use leptos::prelude::*;
+use yard::shown::{self, CupCell};
+
+use crate::app::app;
+
+// Our own layout, in units of the drawing.
+/// Height of the drawing of a cup.
+const HIGH: f64 = 60.0;
+/// Height of its bottom.
+const BOTTOM: f64 = 57.0;
+/// Height of a full cup's water.
+const FULL: f64 = 52.0;
+
+/// Height on the page of a height in the cup, 0 to 1.
+fn down(height: f64) -> f64 {
+    BOTTOM - FULL * height
+}
+
+/// The row of cups.
+#[component]
+pub fn CupCells() -> impl IntoView {
+    let app = app();
+    let cells = app.memo(shown::cup_cells);
+    move || {
+        let cells = cells.get();
+        (!cells.is_empty()).then(|| view! { <ol class="cells">{cells.into_iter().map(one).collect_view()}</ol> })
+    }
+}
+
+fn one(cell: CupCell) -> impl IntoView {
+    let class = match cell.state {
+        "in_order" => "",
+        "not_caught" => "none-yet",
+        "cannot_tell" => "asks",
+        _ => "asks to-act",
+    };
+    let quiet = cell.state == "in_order";
+    let dashed = cell.state == "not_caught";
+    let band = cell.band.map(|(low, high)| {
+        let height = (down(low) - down(high)).to_string();
+        view! { <rect class="band" x="0" width="48" y=down(high).to_string() height=height/> }
+    });
+    let water = cell.level.map(|level| {
+        // The walls lean in by six units from the brim to the bottom.
+        let (top, left) = (down(level), 11.0 - 6.0 * level);
+        let right = 48.0 - left;
+        view! {
+            <path class="water" d=format!("M{left:.1} {top:.1}H{right:.1}L37 {BOTTOM}H11Z")/>
+            <path class="water-line" d=format!("M{left:.1} {top:.1}H{right:.1}")/>
+        }
+    });
+    view! {
+        <li class=class>
+            <span class="number">{cell.number}</span>
+            <svg viewBox=format!("0 0 48 {HIGH}") aria-hidden="true" preserveAspectRatio="xMidYMax meet">
+                {band}
+                {water}
+                <path class="outline" class:dashed=dashed d=format!("M4.5 2 11 {BOTTOM}H37L43.5 2")/>
+            </svg>
+            <span class="reading">{cell.reading}</span>
+            <span class=if quiet { "heard" } else { "how" }>{cell.word}</span>
+        </li>
+    }
+}

@@ -1,0 +1,76 @@
+//! The row above the large cup, as the map; a tap on it opens the tips, to go to one.
+
+use leptos::prelude::*;
+use yard::{Event, Screen, reading_text};
+
+use crate::app::app;
+
+/// A tip to go to.
+#[derive(Clone, PartialEq)]
+struct TipShown {
+    tip: u32,
+    /// What was read there, as the reader writes it; empty where nothing was.
+    read: String,
+}
+
+/// The row as a button.
+#[component]
+pub fn Map(open: RwSignal<bool>) -> impl IntoView {
+    let app = app();
+    let drawing = app.memo(|state| {
+        let drawing = yard::shown::small_row(state).map(|drawing| figures::svg(&drawing)).unwrap_or_default();
+        // The cup that is up is told from the others.
+        let tip = state.catching.as_ref().map_or(0, |catching| catching.tip);
+        drawing.replace(&format!("id=\"map-map-{tip}\""), "class=\"here\"")
+    });
+    let label = app.label("yard-go_to_tip");
+    view! {
+        <button class="map" aria-label=label aria-expanded=move || open.get().to_string() on:click=move |_| open.update(|open| *open = !*open)>
+            <span class="map-drawing" aria-hidden="true" inner_html=drawing></span>
+        </button>
+    }
+}
+
+/// All tips, each a button; and the other ways to enter cups.
+#[component]
+pub fn Tips(open: RwSignal<bool>) -> impl IntoView {
+    let app = app();
+    let tips = app.memo(|state| {
+        let (Some(visit), Some(catching)) = (&state.visit, &state.catching) else { return Vec::new() };
+        let read = |tip: &u32| {
+            let last = visit.cups(catching.round, *tip).last();
+            last.map(|held| state.words.numbers_in(reading_text(&held.value))).unwrap_or_default()
+        };
+        catching.tips.iter().map(|tip| TipShown { tip: *tip, read: read(tip) }).collect::<Vec<_>>()
+    });
+    let now = app.memo(|state| state.catching.as_ref().map_or(0, |catching| catching.tip));
+    let go = move |tip: u32| {
+        open.set(false);
+        app.send(Event::ToTip(tip));
+    };
+    let to = move |screen: Screen| move |_| app.send(Event::Go(screen.clone()));
+    view! {
+        <div class="tips">
+            <div class="tip-keys">
+                {move || {
+                    tips.get()
+                        .into_iter()
+                        .map(|TipShown { tip, read }| {
+                            let here = move || (now.get() == tip).then_some("true");
+                            view! {
+                                <button class:caught=!read.is_empty() aria-current=here on:click=move |_| go(tip)>
+                                    <b>{tip}</b>
+                                    <span>{read.clone()}</span>
+                                </button>
+                            }
+                        })
+                        .collect_view()
+                }}
+            </div>
+            <div class="other-ways">
+                <button on:click=to(Screen::CupRow)>{app.label("yard-catch_row")}</button>
+                <button on:click=to(Screen::HandsFree)>{app.label("yard-catch_voice")}</button>
+            </div>
+        </div>
+    }
+}
