@@ -14,6 +14,8 @@ use crate::workspace::Workspace;
 
 /// The crate that is the app.
 const CRATE: &str = "web";
+/// Where the build of the crate `cli` looks for the app that it puts into the program.
+pub const WITHIN: &str = "EVENSWATH_APP";
 /// What stands around it.
 pub const PAGE: &str = "crates/web/page";
 /// The type of the pages.
