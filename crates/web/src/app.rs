@@ -6,6 +6,7 @@ use core::time::Duration;
 use std::rc::Rc;
 
 use leptos::prelude::*;
+use words::Reader;
 use yard::{Event, State};
 
 use crate::device::{self, Device};
@@ -17,6 +18,7 @@ pub struct App {
     state: RwSignal<State, LocalStorage>,
     device: StoredValue<Rc<Device>, LocalStorage>,
     said: RwSignal<Option<&'static str>>,
+    reader: Memo<Reader>,
 }
 
 /// How long a passing word stays. Our own choice: time to read a short sentence twice.
@@ -30,10 +32,12 @@ pub fn app() -> App {
 impl App {
     /// The state before anything is known but who reads, and the device before it is asked for anything.
     fn new() -> Self {
+        let state = RwSignal::new_local(State::new(device::remember::reader()));
         Self {
-            state: RwSignal::new_local(State::new(device::remember::reader())),
+            state,
             device: StoredValue::new_local(Rc::new(Device::default())),
             said: RwSignal::new(None),
+            reader: Memo::new(move |_| state.with(|state| state.reader)),
         }
     }
 
@@ -81,7 +85,11 @@ impl App {
 
     /// A label of the words, in the language of who reads.
     pub fn label(self, key: &'static str) -> Memo<String> {
-        self.memo(move |state| state.words.label(key))
+        Memo::new(move |_| {
+            // The words change with who reads and with nothing else, so that no other event asks for them again.
+            self.reader.track();
+            self.look(|state| state.words.label(key))
+        })
     }
 
     /// Says a passing word, by its key; nothing has to be done about it.

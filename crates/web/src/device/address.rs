@@ -11,10 +11,13 @@ use notebook::ThingId;
 use wasm_bindgen::JsValue;
 use yard::{Event, Screen};
 
+use super::{ask, remember};
 use crate::app::App;
 
 /// What stands before a visit in the address.
 const VISIT: &str = "#visit/";
+/// What stands before a pairing secret in the address.
+const PAIR: &str = "#pair/";
 
 /// Where the page stands in the browser's history.
 #[derive(Default)]
@@ -48,10 +51,11 @@ impl Address {
             }
             (false, false) => {
                 self.entry.set(true);
-                let page = self.page();
                 if let Ok(history) = window().history() {
-                    // Refused in odd frames only; then the browser's back leaves the page.
-                    let _ = history.push_state_with_url(&JsValue::NULL, "", Some(&page));
+                    // What lies below is the first screen, whatever the address was. Refused in odd frames only; then the
+                    // browser's back leaves the page.
+                    let _ = history.replace_state_with_url(&JsValue::NULL, "", Some(&first_screen()));
+                    let _ = history.push_state_with_url(&JsValue::NULL, "", Some(&self.page()));
                 }
             }
             _ => {}
@@ -66,17 +70,30 @@ impl Address {
 
     /// The address of the page with the visit that is open.
     fn page(&self) -> String {
-        let place = window().location();
-        let path = place.pathname().unwrap_or_default();
-        let search = place.search().unwrap_or_default();
-        format!("{path}{search}{}", self.hash.borrow())
+        format!("{}{}", first_screen(), self.hash.borrow())
     }
+}
+
+/// The address of the page with no visit open.
+fn first_screen() -> String {
+    let place = window().location();
+    format!("{}{}", place.pathname().unwrap_or_default(), place.search().unwrap_or_default())
 }
 
 /// The visit that the address named when the page was opened.
 pub fn visit_at_start() -> Option<String> {
     let hash = window().location().hash().ok()?;
     hash.strip_prefix(VISIT).map(str::to_string)
+}
+
+/// A pairing secret in the address, as a server's picture to scan may carry it, is remembered and taken out of sight.
+pub fn take_secret() {
+    let hash = window().location().hash().unwrap_or_default();
+    let Some(secret) = hash.strip_prefix(PAIR) else { return };
+    remember::remember(ask::PAIRING, secret);
+    if let Ok(history) = window().history() {
+        let _ = history.replace_state_with_url(&JsValue::NULL, "", Some(&first_screen()));
+    }
 }
 
 /// Listens for as long as the page is there.

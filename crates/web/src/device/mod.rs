@@ -15,7 +15,7 @@ mod js;
 mod newer;
 mod opening;
 mod other_windows;
-mod print;
+pub mod print;
 pub mod remember;
 mod safety;
 mod seen_again;
@@ -85,6 +85,7 @@ impl Device {
 /// Begins to listen to the device, and opens the notebook.
 pub fn start(app: App) {
     let device = app.device();
+    address::take_secret();
     focus::language(app.look(|state| state.reader.language));
     seen_again::listen(app);
     sound::listen(app);

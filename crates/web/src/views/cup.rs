@@ -104,7 +104,7 @@ fn Standing(so_far: SoFar) -> impl IntoView {
 fn Before(before: Vec<String>) -> impl IntoView {
     let app = app();
     let more = app.memo(|state| state.catching.as_ref().is_some_and(|catching| catching.one_more.is_yes()));
-    let there = app.with(|state| state.words.say("yard-cup_before", &[("read", before.join(", ").into())]));
+    let there = app.look(|state| state.words.say("yard-cup_before", &[("read", before.join(", ").into())]));
     view! {
         <div class="before">
             <p>{there}</p>

@@ -58,7 +58,7 @@ fn digit_key(app: App, digit: u8, class: &'static str) -> impl IntoView {
 
 /// Beside the digits of a side that has no quarters: the point, and the marks of that side where they can be changed.
 fn right_of_decimals(app: App, shown: Memo<Option<CupScreen>>, row: usize) -> AnyView {
-    let marks = move || shown.with(|shown| shown.as_ref().and_then(|shown| shown.other_marks));
+    let marks = Memo::new(move |_| shown.with(|shown| shown.as_ref().and_then(|shown| shown.other_marks)));
     match row {
         0 => {
             let point = app.memo(|state| state.words.digits("."));
@@ -67,10 +67,10 @@ fn right_of_decimals(app: App, shown: Memo<Option<CupScreen>>, row: usize) -> An
         }
         1 => view! {
             {move || {
-                marks()
+                marks
+                    .get()
                     .map(|marks| {
-                        let label = app
-                            .with(|state| state.words.say("yard-marks", &[("step", state.words.numbers_in(marks).into())]));
+                        let label = app.look(|state| state.words.say("yard-marks", &[("step", state.words.numbers_in(marks).into())]));
                         view! {
                             <button class="word tall" on:click=move |_| app.send(Event::Key(Key::OtherMarks))>{label}</button>
                         }
@@ -89,13 +89,13 @@ fn OtherSide(shown: Memo<Option<CupScreen>>) -> impl IntoView {
     let other = Memo::new(move |_| shown.with(|shown| shown.as_ref().and_then(|shown| shown.other_side)));
     move || {
         other.get().map(|unit| {
-            let unit = app.with(|state| match units::Unit::named(unit) {
+            let unit = app.look(|state| match units::Unit::named(unit) {
                 Some(known) => state.words.unit(&known),
                 None => unit.to_string(),
             });
             let says = app.label("yard-other_side");
             view! {
-                <button class="word" aria-label=move || format!("{}: {unit}", says.get()) on:click=move |_| app.send(Event::Key(Key::OtherSide))>
+                <button class="word side" aria-label=move || format!("{}: {unit}", says.get()) on:click=move |_| app.send(Event::Key(Key::OtherSide))>
                     {unit.clone()}
                 </button>
             }
