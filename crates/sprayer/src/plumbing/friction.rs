@@ -85,32 +85,33 @@ impl Pipe {
 }
 
 /// The friction factor and its slope against the Reynolds number, above 2000.
+///
+/// Dunlop's cubic joins the regimes at 2000 and 4000. Where the manual (eq. D.8) writes the sum of roughness and Reynolds number
+/// at the flow's own Reynolds number, EPANET itself takes it at 4000 (`src/hydcoeffs.c`), which alone makes a cubic of it.
 fn factor(reynolds: f64, rough: f64) -> (f64, f64) {
-    // Swamee and Jain: f = 0.25 / log10(ε/3.7D + 5.74/Re^0.9)².
-    let inner = |reynolds: f64| rough / 3.7 + 5.74 / libm::pow(reynolds, 0.9);
     if reynolds > TURBULENT {
-        let y = inner(reynolds);
-        let log = libm::log10(y);
-        let factor = 0.25 / (log * log);
-        let of_y = -0.9 * 5.74 / libm::pow(reynolds, 1.9);
-        return (factor, -0.5 / (log * log * log) * of_y / (y * LN_10));
+        // Swamee and Jain: f = 0.25 / log10(ε/3.7D + 5.74/Re^0.9)² = 1 / (2/ln 10 · ln(…))².
+        let smooth = 5.74 / libm::exp(0.9 * libm::log(reynolds));
+        let sum = rough / 3.7 + smooth;
+        let root = -2.0 / LN_10 * libm::log(sum);
+        let factor = 1.0 / (root * root);
+        // d/dRe: the smooth part falls by 0.9 of itself for each part of the Reynolds number.
+        return (factor, -2.0 * factor / root * (2.0 / LN_10) * 0.9 * smooth / (reynolds * sum));
     }
-    let y2 = inner(reynolds);
-    // Dunlop's y3 is -2 log10 of the same sum at Re 4000: 0.86859 = 2 / ln 10.
-    let y3 = -0.868_59 * libm::log(inner(TURBULENT));
+    // Dunlop's y2 and y3. His 0.86859 is 2/ln 10, and his 0.00514215 is 1.8 · 2/ln 10 · 5.74/4000^0.9, written out here.
+    let y2 = rough / 3.7 + SMOOTH_AT_4000;
+    let y3 = -2.0 / LN_10 * libm::log(y2);
     let fa = 1.0 / (y3 * y3);
-    let fb_of = |y2: f64| fa * (2.0 - 0.005_142_15 / (y2 * y3));
-    let fb = fb_of(y2);
+    let fb = fa * (2.0 - 1.8 * 2.0 / LN_10 * SMOOTH_AT_4000 / (y2 * y3));
     let r = reynolds / LAMINAR;
     let (x1, x2) = (7.0 * fa - fb, 0.128 - 17.0 * fa + 2.5 * fb);
     let (x3, x4) = (-0.128 + 13.0 * fa - 2.0 * fb, 0.032 - 3.0 * fa + 0.5 * fb);
     let factor = x1 + r * (x2 + r * (x3 + r * x4));
-    // The sum inside changes with the flow too, a little.
-    let of_y2 = -0.9 * 5.74 / libm::pow(reynolds, 1.9);
-    let of_fb = fa * 0.005_142_15 / (y2 * y2 * y3) * of_y2;
-    let of_r = (x2 + r * (2.0 * x3 + 3.0 * r * x4)) / LAMINAR;
-    (factor, of_r + of_fb * (-1.0 + r * (2.5 + r * (-2.0 + 0.5 * r))))
+    (factor, (x2 + r * (2.0 * x3 + 3.0 * r * x4)) / LAMINAR)
 }
+
+/// 5.74/4000^0.9. Source: Swamee and Jain (1976) at Re 4000; EPANET 2.2 has the same digits.
+const SMOOTH_AT_4000: f64 = 3.288_954_763_45e-3;
 
 #[cfg(test)]
 mod tests {
