@@ -6,6 +6,7 @@
 pub mod stamp;
 
 use std::path::{Path, PathBuf};
+use std::process::Stdio;
 
 use crate::process;
 use crate::wasm::Toolchain;
@@ -39,7 +40,7 @@ pub fn run(workspace: &Workspace, rest: &[String]) -> Result<(), String> {
 /// Builds the app. Gives back its folder.
 pub fn build(workspace: &Workspace, toolchain: &Toolchain, how: Build) -> Result<PathBuf, String> {
     eprintln!("WebAssembly by {}", toolchain.name());
-    let page = Page { package: CRATE, part: Part::Program, build: how };
+    let page = page(how);
     let module = page.compile(toolchain, workspace)?;
     let folder = workspace.target.join("app");
     let sources = [PAGE, FONTS, MAKER].map(|path| workspace.root.join(path));
@@ -53,6 +54,28 @@ pub fn build(workspace: &Workspace, toolchain: &Toolchain, how: Build) -> Result
     finish(workspace, &workspace.root.join(PAGE), &folder)?;
     std::fs::write(&kept, stamp).map_err(|error| format!("cannot write {}: {error}", kept.display()))?;
     Ok(folder)
+}
+
+/// Builds what takes long and says nothing of it, for whoever has something else to do meanwhile: this and what is built
+/// into another folder of cargo's do not wait for each other. What goes wrong, [`build`] meets again and tells.
+pub fn begin(workspace: &Workspace, toolchain: &Toolchain, how: Build) {
+    let mut command = page(how).command(toolchain, &workspace.root);
+    let quiet = command.env("CARGO_TERM_QUIET", "true").stdout(Stdio::null()).stderr(Stdio::null());
+    let _ = quiet.status();
+}
+
+/// Builds the programs that [`build`] runs, each as it is asked for there.
+pub fn tools(workspace: &Workspace) -> Result<(), String> {
+    for (feature, program) in [("bindgen", "bindgen"), ("app", "app-files")] {
+        let build = ["build", "--quiet", "--package", "xtask", "--features", feature, "--bin", program];
+        process::run(process::cargo(&workspace.root).args(build))?;
+    }
+    Ok(())
+}
+
+/// The app as a crate that runs in a browser.
+fn page(build: Build) -> Page<'static> {
+    Page { package: CRATE, part: Part::Program, build }
 }
 
 /// Makes the folder of the app out of what was bound last and of a page that stands around it.

@@ -76,11 +76,24 @@ fn asked(rest: &[String]) -> Result<Asked, String> {
 
 fn serve(workspace: &Workspace, port: Option<&str>, open: Open) -> Result<(), String> {
     let start = Instant::now();
+    let toolchain = Toolchain::find_or_install(&workspace.root);
     eprintln!("\n== 1 of 4: the command `evenswath`, and the demo visit {DEMO} checked by it");
-    let program = program(workspace)?;
-    check(&program, workspace, &[])?;
-    eprintln!("\n== 2 of 4: the app for browsers; the first time this takes some minutes");
-    let toolchain = match Toolchain::find_or_install(&workspace.root) {
+    let program = std::thread::scope(|scope| {
+        if let Ok(toolchain) = &toolchain {
+            // The longest of all, so it is begun first; two cores are better used by both.
+            scope.spawn(|| app::begin(workspace, toolchain, Build::Small));
+        }
+        let program = program(workspace)?;
+        check(&program, workspace, &[])?;
+        if toolchain.is_ok() {
+            eprintln!(
+                "\n== 2 of 4: the app for browsers, begun meanwhile; the first time this takes some minutes"
+            );
+            app::tools(workspace)?;
+        }
+        Ok::<_, String>(program)
+    })?;
+    let toolchain = match toolchain {
         Ok(toolchain) => toolchain,
         Err(why) => {
             eprintln!(

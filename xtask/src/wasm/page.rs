@@ -4,6 +4,7 @@
 //! that the crate itself is linked with: one Cargo.lock cannot hold two of them.
 
 use std::path::{Path, PathBuf};
+use std::process::Command;
 
 use super::toolchain::{TARGET, Toolchain};
 use crate::process;
@@ -64,19 +65,23 @@ impl Page<'_> {
         if !workspace.has(self.package) {
             return Err(format!("no crate is called `{}`", self.package));
         }
+        process::run(&mut self.command(toolchain, &workspace.root))?;
+        Ok(self.built(workspace))
+    }
+
+    /// What builds the crate.
+    pub fn command(&self, toolchain: &Toolchain, root: &Path) -> Command {
         let what: &[&str] = match self.part {
             Part::Library => &["--lib", "--crate-type", "cdylib"],
             Part::Program => &["--bin", self.package],
         };
-        process::run(
-            toolchain
-                .cargo(&workspace.root)
-                .arg("rustc")
-                .args(toolchain.flags())
-                .args(["--profile", self.build.profile(), "--package", self.package])
-                .args(what),
-        )?;
-        Ok(self.built(workspace))
+        let mut command = toolchain.cargo(root);
+        command
+            .arg("rustc")
+            .args(toolchain.flags())
+            .args(["--profile", self.build.profile(), "--package", self.package])
+            .args(what);
+        command
     }
 
     /// Writes both files of a built module into `folder`.
