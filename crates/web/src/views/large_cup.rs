@@ -84,3 +84,23 @@ fn part(svg: &mut String, shape: &str, class: &str, how: &str) {
     // Writing into a text cannot fail.
     let _ = write!(svg, "<{shape} class=\"{class}\" {how}/>");
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_full_cup_ends_at_its_brim_and_an_empty_one_at_its_bottom() {
+        assert!((down(0.0) - BOTTOM).abs() < 1e-9 && down(1.0) > 0.0);
+        // It is wider at its brim, so that cups can stand in one another.
+        assert!(wall(1.0) < wall(0.0) && wall(1.0) > 0.0);
+    }
+
+    #[test]
+    fn nothing_stands_out_of_the_drawing() {
+        for height in [0.0, 0.25, 0.5, 0.98, 1.0] {
+            assert!((0.0..=HEIGHT).contains(&down(height)));
+            assert!(wall(height) + LONG_MARK < WIDTH / 2.0);
+        }
+    }
+}

@@ -63,29 +63,47 @@ pub fn CupRow() -> impl IntoView {
 
 /// Selects the reading at a place, counted from 1, and takes the keyboard there.
 fn select(field: &web_sys::HtmlTextAreaElement, place: usize) {
-    let text = field.value();
+    let Some((begin, end)) = of_reading(&field.value(), place) else { return };
+    // After the drawing that says what is wrong, which takes the keyboard to itself.
+    let field = field.clone();
+    set_timeout(
+        move || {
+            // A field that stands on the page takes both.
+            let _ = field.focus();
+            let _ = field.set_selection_range(begin, end);
+        },
+        AFTER_DRAWING,
+    );
+}
+
+/// Where a reading stands in the letters, from and to, in units of UTF-16 as browsers count.
+fn of_reading(text: &str, place: usize) -> Option<(u32, u32)> {
     let mut from = 0;
-    for (number, part) in row_parts(&text).iter().enumerate() {
-        let Some(found) = text.get(from..).and_then(|rest| rest.find(part.as_str())) else { return };
-        let (begin, end) = (from + found, from + found + part.len());
+    for (number, part) in row_parts(text).iter().enumerate() {
+        let begin = from + text.get(from..)?.find(part.as_str())?;
+        let end = begin + part.len();
         if number + 1 == place {
-            // Browsers count in UTF-16.
-            let count = |text: &str| u32::try_from(text.encode_utf16().count()).unwrap_or(0);
-            let (begin, end) = (count(&text[..begin]), count(&text[..end]));
-            // After the drawing that says what is wrong, which takes the keyboard to itself.
-            let field = field.clone();
-            set_timeout(
-                move || {
-                    let _ = field.focus();
-                    let _ = field.set_selection_range(begin, end);
-                },
-                AFTER_DRAWING,
-            );
-            return;
+            let count = |text: &str| u32::try_from(text.encode_utf16().count()).ok();
+            return Some((count(text.get(..begin)?)?, count(text.get(..end)?)?));
         }
         from = end;
     }
+    None
 }
 
 /// Later than the drawing that follows an event. Our own choice: some frames of 16 ms.
 const AFTER_DRAWING: core::time::Duration = core::time::Duration::from_millis(120);
+
+#[cfg(test)]
+mod tests {
+    use super::of_reading;
+
+    #[test]
+    fn a_reading_is_found_where_it_stands() {
+        assert_eq!(of_reading("14 15 16", 2), Some((3, 5)));
+        assert_eq!(of_reading("14, 14½;\n14 1/2", 2), Some((4, 7)));
+        // The same letters before it are another reading.
+        assert_eq!(of_reading("4 14 4", 3), Some((5, 6)));
+        assert_eq!(of_reading("14 15", 3), None);
+    }
+}
