@@ -4,6 +4,7 @@
 
 pub mod catch;
 pub mod course;
+pub mod diagnosis;
 pub mod doubt;
 pub mod drive;
 pub mod rate;

@@ -263,7 +263,7 @@ fn drifts(model: &Model) -> Vec<(f64, f64)> {
 
 /// Five values that stand for a standard normal law. Source: Gauss–Hermite quadrature of order five
 /// (Abramowitz and Stegun, table 25.10, abscissas times √2, weights over √π).
-const NORMAL_FIVE: [(f64, f64); 5] = [
+pub(crate) const NORMAL_FIVE: [(f64, f64); 5] = [
     (-2.856_970_013_872_806, 0.011_257_411_327_720_69),
     (-1.355_626_179_974_266, 0.222_075_922_005_612_6),
     (0.0, 0.533_333_333_333_333_3),

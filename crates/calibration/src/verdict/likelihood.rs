@@ -101,8 +101,9 @@ impl CupModel<'_> {
     }
 }
 
+#[derive(Clone, Copy)]
 /// One cup: the interval its reading leaves open, and how that interval is smeared.
-pub(super) struct Cup {
+pub(crate) struct Cup {
     /// The low end of the interval, a volume (SI).
     pub low: f64,
     /// The high end.
@@ -149,7 +150,7 @@ impl Cup {
     }
 
     /// The standard deviation of the caught volume at a flow: timing, handling and the soft edge of the marks.
-    fn smear(&self, flow: f64) -> f64 {
+    pub fn smear(&self, flow: f64) -> f64 {
         let timing = flow * self.ends;
         let handling = flow * self.time * self.handling;
         let edge = SOFT_EDGE * self.step;

@@ -18,13 +18,14 @@
 mod boom;
 mod grid;
 mod judge;
-mod likelihood;
+pub(crate) mod likelihood;
 mod new;
 mod next;
 mod prior;
 mod tips;
 mod whole;
 
+pub(crate) use judge::NORMAL_FIVE;
 pub use judge::{BoomJudgement, Judged, Model, TipJudgement, judge_round, settled};
 pub use new::{NewJudgement, judge_new};
 pub use next::{NextCatch, Settles, next_catches};

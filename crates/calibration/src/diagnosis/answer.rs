@@ -1,0 +1,227 @@
+//! The answer: what is most likely of each tip, each section and the boom, over all drifts.
+
+use units::Flow;
+
+use super::cause::Cause;
+use super::diagnose::{Boom, DiagnosisModel, numbers_by_section};
+use super::infer::{COARSE, FED, Found, FoundTip};
+use super::offsets::{LOWEST_BASE, LOWEST_FLOW, STEP, at, flow_at};
+use super::quantile::{TOLD, mean_and_spread, quantile};
+use super::section::LOSSES;
+use crate::catch::TipCatches;
+
+/// A section that loses more than this beyond the best-fed is restricted.
+/// Source: 8 % of pressure, near the 10 % at which inspections reject a section (French order of 18 Dec 2008, NOR
+/// AGRP0828914A, annex IV B, 8.3.3.2), is 4 % of flow.
+pub const RESTRICTED_FROM: f64 = 0.04;
+
+/// What is most likely of one tip.
+#[derive(Clone, Debug, PartialEq)]
+pub struct TipDiagnosis {
+    /// The tip's number.
+    pub number: u32,
+    /// The place of its section among the sections, from the left.
+    pub section: usize,
+    /// The chance of each cause, in the order of [`Cause::ALL`].
+    pub causes: [f64; 5],
+    /// For each of its catches the chance that it was misread or mistimed.
+    pub misread: Vec<f64>,
+    /// What it most likely gives against a new tip, while it runs: mean and standard deviation of the logarithm.
+    pub off: Option<(f64, f64)>,
+    /// Weights over flows by cause, for trying further cups.
+    pub(super) flows: Vec<[f64; 5]>,
+}
+
+/// What is most likely of one section.
+#[derive(Clone, Debug, PartialEq)]
+pub struct SectionDiagnosis {
+    /// Its tips.
+    pub tips: Vec<u32>,
+    /// The flow lost beyond the best-fed section, as likely more as less (a share).
+    pub loss: f64,
+    /// The low end of the 95 % range.
+    pub low: f64,
+    /// The high end.
+    pub high: f64,
+    /// The chance that it loses more than [`RESTRICTED_FROM`].
+    pub probability_restricted: f64,
+    /// The chance that it is shut.
+    pub probability_shut: f64,
+}
+
+/// What is most likely of the boom.
+#[derive(Clone, Debug, PartialEq)]
+pub struct BoomDiagnosis {
+    /// What its best-fed section gives more than new tips would, as likely more as less (a share).
+    pub offset: f64,
+    /// The low end of the 95 % range.
+    pub low: f64,
+    /// The high end.
+    pub high: f64,
+    /// The chance that it was not switched on.
+    pub probability_off: f64,
+    /// The drift from first to last cup, where the order is known: mean and standard deviation (shares).
+    pub drift: Option<(f64, f64)>,
+}
+
+/// What is most likely wrong with a sprayer.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Diagnosis {
+    /// Each tip from left to right.
+    pub tips: Vec<TipDiagnosis>,
+    /// Each section from left to right.
+    pub sections: Vec<SectionDiagnosis>,
+    /// The boom.
+    pub boom: BoomDiagnosis,
+    /// What a new tip gives at the pressure; nothing where it is not known.
+    pub new_flow: Option<Flow>,
+    /// The chance that a catch is misread, as it was believed beforehand.
+    pub(super) misread_before: f64,
+}
+
+impl TipDiagnosis {
+    /// The chance that something is the matter with it.
+    #[must_use]
+    pub fn probability_faulty(&self) -> f64 {
+        1.0 - self.causes[0]
+    }
+
+    /// The likeliest cause.
+    #[must_use]
+    pub fn likeliest(&self) -> Cause {
+        Cause::ALL.into_iter().fold(Cause::Sound, |best, cause| {
+            if self.causes[cause.place()] > self.causes[best.place()] { cause } else { best }
+        })
+    }
+
+    /// The chance of one cause.
+    #[must_use]
+    pub fn probability_of(&self, cause: Cause) -> f64 {
+        self.causes[cause.place()]
+    }
+}
+
+/// Puts the drifts together, and the chance that nothing was switched on.
+pub(super) fn put_together(
+    tips: &[&TipCatches],
+    boom: &Boom,
+    new_flow: Option<Flow>,
+    mut parts: Vec<(f64, f64, Found)>,
+    log_off: f64,
+    model: &DiagnosisModel,
+) -> Diagnosis {
+    let on = libm::log(1.0 - model.priors.off);
+    let best = parts.iter().map(|(_, log, _)| log + on).fold(log_off, f64::max);
+    let weights: Vec<f64> = parts.iter().map(|(_, log, _)| libm::exp(log + on - best)).collect();
+    let weight_off = libm::exp(log_off - best);
+    let all = weights.iter().sum::<f64>() + weight_off;
+    let off = weight_off / all;
+    let drifts: Vec<f64> = parts.iter().map(|(drift, _, _)| *drift).collect();
+    let weigh = |values: &dyn Fn(&Found) -> Vec<f64>| -> Vec<f64> {
+        let mut sum: Vec<f64> = Vec::new();
+        for ((_, _, found), weight) in parts.iter().zip(&weights) {
+            let values = values(found);
+            sum.resize(values.len(), 0.0);
+            sum.iter_mut().zip(values).for_each(|(sum, value)| *sum += weight / all * value);
+        }
+        sum
+    };
+    let drift = (drifts.len() > 1)
+        .then(|| mean_and_spread(drifts.iter().copied().zip(weights.iter().copied())))
+        .flatten();
+    let fed = weigh(&|found| found.fed.clone());
+    debug_assert_eq!(fed.len(), FED);
+    let [offset, low, high] = TOLD.map(|share| libm::expm1(at(LOWEST_BASE) + quantile(&fed, share) * STEP));
+    let by_section = numbers_by_section(tips, boom);
+    let sections = (0..boom.numbers.len())
+        .map(|section| {
+            let mut losses = weigh(&|found| found.sections[section].losses.clone());
+            let shut = weigh(&|found| vec![found.sections[section].shut]).first().copied().unwrap_or(0.0);
+            // A boom that was not switched on says nothing of its sections: none is taken to be worse than the best.
+            losses[0] += off;
+            section_of(by_section.get(&section).cloned().unwrap_or_default(), losses, shut)
+        })
+        .collect();
+    let found_tips: Vec<TipDiagnosis> = tips
+        .iter()
+        .zip(&boom.kinds)
+        .map(|(tip, (section, kind))| {
+            let of = |found: &Found| found.sections[*section].tips[*kind].clone();
+            tip_of(
+                tip.number,
+                *section,
+                parts.iter().map(|(_, _, found)| of(found)),
+                &weights,
+                (all, off),
+                model,
+            )
+        })
+        .collect();
+    parts.clear();
+    Diagnosis {
+        tips: found_tips,
+        sections,
+        boom: BoomDiagnosis { offset, low, high, probability_off: off, drift },
+        new_flow,
+        misread_before: model.priors.catches.shares()[1],
+    }
+}
+
+fn section_of(tips: Vec<u32>, mut losses: Vec<f64>, shut: f64) -> SectionDiagnosis {
+    // A node stands for its step: the one on the limit counts with the part of it that lies beyond.
+    let limit = -libm::log1p(-RESTRICTED_FROM) / STEP;
+    let beyond = |node: usize| (node as f64 + 0.5 - limit).clamp(0.0, 1.0);
+    let restricted: f64 = losses.iter().enumerate().map(|(node, weight)| beyond(node) * weight).sum();
+    losses.push(shut);
+    let [loss, low, high] = TOLD.map(|share| {
+        let node = quantile(&losses, share);
+        // Beyond the last loss that is tried it is shut.
+        if node > LOSSES as f64 - 0.5 { 1.0 } else { -libm::expm1(-node.max(0.0) * STEP) }
+    });
+    SectionDiagnosis {
+        tips,
+        loss,
+        low,
+        high,
+        probability_restricted: (restricted + shut).clamp(0.0, 1.0),
+        probability_shut: shut,
+    }
+}
+
+fn tip_of(
+    number: u32,
+    section: usize,
+    parts: impl Iterator<Item = FoundTip>,
+    weights: &[f64],
+    (all, off): (f64, f64),
+    model: &DiagnosisModel,
+) -> TipDiagnosis {
+    let shares = model.priors.tips.shares();
+    let mut tip = TipDiagnosis {
+        number,
+        section,
+        causes: shares.map(|share| off * share),
+        misread: Vec::new(),
+        off: None,
+        flows: Vec::new(),
+    };
+    for (part, weight) in parts.zip(weights) {
+        let weight = weight / all;
+        tip.misread.resize(part.misread.len(), off * model.priors.catches.shares()[1]);
+        tip.flows.resize(part.flows.len(), [0.0; 5]);
+        tip.causes.iter_mut().zip(part.causes).for_each(|(sum, chance)| *sum += weight * chance);
+        tip.misread.iter_mut().zip(part.misread).for_each(|(sum, chance)| *sum += weight * chance);
+        for (sum, flow) in tip.flows.iter_mut().zip(part.flows) {
+            sum.iter_mut().zip(flow).for_each(|(sum, value)| *sum += weight * value);
+        }
+    }
+    let places = tip.flows.iter().enumerate();
+    tip.off = mean_and_spread(places.map(|(place, weights)| (coarse_at(place), weights.iter().sum())));
+    tip
+}
+
+/// The logarithm of the flow in the middle of a coarse step.
+pub(super) fn coarse_at(place: usize) -> f64 {
+    debug_assert!(at(LOWEST_FLOW) < 0.0);
+    flow_at(place * COARSE) + (COARSE - 1) as f64 / 2.0 * STEP
+}
