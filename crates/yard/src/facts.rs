@@ -26,7 +26,8 @@ pub fn field_of(name: &str) -> Option<&'static Field> {
 #[must_use]
 pub fn value_of(field: &str, text: &str) -> Value {
     let parts = || text.split([',', ';', '\n', '\t']).map(str::trim).filter(|part| !part.is_empty());
-    let words = || text.split([',', ';', '\n', '\t', ' ']).filter(|part| !part.is_empty());
+    // A phone's number keys have a point and no comma, and counts have no decimals: 4.4.4 is three sections.
+    let words = || text.split([',', ';', '\n', '\t', ' ', '.']).filter(|part| !part.is_empty());
     let count = |part: &str| part.parse().map_or_else(|_| Value::text(part), Value::Count);
     match field_of(field).map(|field| field.shape) {
         Some(Shape::Count) => count(text),

@@ -147,7 +147,7 @@ fn day(with: &With<'_>) -> String {
 /// A day by its number since 1970-01-01, as year-month-day.
 ///
 /// *Source*: proleptic Gregorian calendar of ISO 8601; the count of days by eras of 400 years is common arithmetic.
-fn date_of_days(days: i64) -> String {
+pub(crate) fn date_of_days(days: i64) -> String {
     // Counted from 0000-03-01, so that the leap day is the last of its year. 719,468 days before 1970-01-01.
     let shifted = days + 719_468;
     // 146,097 days are 400 years.

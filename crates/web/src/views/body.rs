@@ -222,7 +222,10 @@ fn Change() -> impl IntoView {
     let steps = app.memo(shown::to_do);
     let none = app.label("yard-nothing_to_do");
     let told = app.memo(|state| {
-        state.visit.as_ref().is_some_and(|visit| visit.outcome.rate.is_some() || visit.outcome.catch.is_some())
+        state
+            .visit
+            .as_ref()
+            .is_some_and(|visit| visit.outcome.rate.is_some() || visit.outcome.catch.is_some())
     });
     view! {
         {move || steps.with(Vec::is_empty).then(|| told.get().then(|| view! { <p>{none.get()}</p> }))}

@@ -25,7 +25,8 @@ pub fn CupCells() -> impl IntoView {
     let cells = app.memo(shown::cup_cells);
     move || {
         let cells = cells.get();
-        (!cells.is_empty()).then(|| view! { <ol class="cells">{cells.into_iter().map(one).collect_view()}</ol> })
+        (!cells.is_empty())
+            .then(|| view! { <ol class="cells">{cells.into_iter().map(one).collect_view()}</ol> })
     }
 }
 

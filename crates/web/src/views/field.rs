@@ -110,7 +110,8 @@ impl Is {
 
     fn number(self, units: Vec<Choice>, at_hand: Vec<Choice>) -> impl IntoView {
         let units = StoredValue::new(units);
-        let parted = move || self.text.with(|text| units.with_value(|units| shown::without_unit(text, units)));
+        let parted =
+            move || self.text.with(|text| units.with_value(|units| shown::without_unit(text, units)));
         let unit = self.unit(units, move || parted().1);
         view! {
             {self.label()}

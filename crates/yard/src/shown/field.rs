@@ -6,6 +6,7 @@ use visit::file::Shape;
 
 use crate::facts::{field_of, typed_text};
 use crate::opened::Opened;
+use crate::plan::Step;
 use crate::state::State;
 use crate::usable::FaultIs;
 
@@ -34,19 +35,22 @@ pub enum Editor {
     /// A number and one of these units.
     Number {
         /// Units, the usual one first.
-        units: Vec<&'static str>,
-        /// Values that are at hand, as written.
-        at_hand: Vec<&'static str>,
+        units: Vec<Choice>,
+        /// Values that are at hand.
+        at_hand: Vec<Choice>,
     },
     /// A whole number, or several.
     Whole,
     /// Several quantities, parted by commas.
     List {
         /// Units, the usual one first.
-        units: Vec<&'static str>,
+        units: Vec<Choice>,
     },
     /// Letters.
-    Letters,
+    Letters {
+        /// Words that are at hand.
+        at_hand: Vec<Choice>,
+    },
     /// A day.
     Day,
 }
@@ -137,12 +141,20 @@ pub fn field(state: &State, visit: &Opened, name: &str) -> FieldShown {
 }
 
 fn editor(state: &State, bare: &str, shape: Option<Shape>, metric: bool) -> Editor {
-    let at_hand = at_hand(bare, metric).to_vec();
-    let number = |units: Vec<&'static str>| Editor::Number { units, at_hand: at_hand.clone() };
+    let words = &state.words;
+    let named = |unit: &'static str| Choice {
+        word: unit,
+        label: units::Unit::named(unit).map_or_else(|| unit.to_string(), |unit| words.unit(&unit)),
+    };
+    let units = |units: Vec<&'static str>| units.into_iter().map(named).collect::<Vec<_>>();
+    let at_hand = || {
+        let said = |word: &'static str| Choice { word, label: value_said(words, word) };
+        at_hand(bare, metric).iter().copied().map(said).collect()
+    };
+    let number = |of: Vec<&'static str>| Editor::Number { units: units(of), at_hand: at_hand() };
     match shape {
         Some(Shape::Word(list)) => {
-            let label =
-                |word: &&'static str| Choice { word, label: state.words.label(&choice_key(bare, word)) };
+            let label = |word: &&'static str| Choice { word, label: words.label(&choice_key(bare, word)) };
             Editor::Choices(list.iter().map(label).collect())
         }
         Some(Shape::Quantity(dimension)) => number(units_for(bare, dimension, metric)),
@@ -151,11 +163,86 @@ fn editor(state: &State, bare: &str, shape: Option<Shape>, metric: bool) -> Edit
             number(if metric { vec!["mL", "g", "fl oz"] } else { vec!["fl oz", "mL", "g"] })
         }
         Some(Shape::Percent | Shape::Limit) => number(vec!["%"]),
-        Some(Shape::Quantities(dimension)) => Editor::List { units: units_for(bare, dimension, metric) },
+        Some(Shape::ProductRate) => number(product_units(metric)),
+        Some(Shape::Quantities(dimension)) => {
+            Editor::List { units: units(units_for(bare, dimension, metric)) }
+        }
         Some(Shape::Count | Shape::Counts) => Editor::Whole,
         Some(Shape::Day) => Editor::Day,
-        _ => Editor::Letters,
+        _ => {
+            let said = |(word, key): &(&'static str, &str)| Choice { word, label: words.label(key) };
+            Editor::Letters { at_hand: words_at_hand(bare).iter().map(said).collect() }
+        }
     }
+}
+
+/// The units that most labels give a rate in; the others can be typed.
+fn product_units(metric: bool) -> Vec<&'static str> {
+    if metric {
+        vec!["L/ha", "kg/ha", "g/ha"]
+    } else {
+        vec!["pt/ac", "fl oz/ac", "qt/ac", "lb/ac", "oz wt/ac"]
+    }
+}
+
+/// Words that most people need, as the fact has them, with the key of how people read them.
+const fn words_at_hand(field: &str) -> &'static [(&'static str, &'static str)] {
+    match field.as_bytes() {
+        b"setting.agitation" => &[("on", "word-agitation_on"), ("off", "word-agitation_off")],
+        b"setting.sections_on" => &[("all", "word-sections_on_all")],
+        b"setting.controller" => &[("manual", "word-controller_manual"), ("off", "word-controller_off")],
+        b"setting.water_in_tank" => &[("half full", "word-water_half_full"), ("full", "word-water_full")],
+        _ => &[],
+    }
+}
+
+/// What a person typed, parted from its unit: the number to go on typing in, and which of the units stands behind it.
+#[must_use]
+pub fn without_unit(text: &str, units: &[Choice]) -> (String, Option<&'static str>) {
+    let stripped = |unit: &'static str| {
+        let number = text.strip_suffix(unit)?;
+        // "20 in" is 20; what has letters of its own before the unit, as "2 fl oz", is not a number of ounces.
+        let plain = !number.contains(char::is_alphabetic);
+        plain.then(|| (number.strip_suffix(' ').unwrap_or(number).to_string(), Some(unit)))
+    };
+    units.iter().find_map(|unit| stripped(unit.word)).unwrap_or_else(|| (text.to_string(), None))
+}
+
+/// The number that was typed with a unit behind it, unless the person wrote one.
+#[must_use]
+pub fn with_unit(number: &str, unit: &str) -> String {
+    let says_itself = number.contains(|sign: char| sign.is_alphabetic() || sign == '%');
+    if number.trim().is_empty() || says_itself || unit.is_empty() {
+        number.to_string()
+    } else {
+        format!("{number} {unit}")
+    }
+}
+
+/// A list parted from its unit, where all of it has the same.
+#[must_use]
+pub fn list_without_unit(text: &str, units: &[Choice]) -> (String, Option<&'static str>) {
+    let parts: Vec<&str> = text.split(',').collect();
+    for unit in units {
+        let bare: Option<Vec<String>> = parts
+            .iter()
+            .map(|part| match without_unit(part, core::slice::from_ref(unit)) {
+                (number, Some(_)) => Some(number),
+                _ => None,
+            })
+            .collect();
+        if let Some(bare) = bare {
+            return (bare.join(","), Some(unit.word));
+        }
+    }
+    (text.to_string(), None)
+}
+
+/// The list that was typed with a unit behind each of its numbers, once it is meant.
+#[must_use]
+pub fn list_with_unit(text: &str, unit: &str) -> String {
+    let parts = text.split([',', ';', '\n', '\t']).map(str::trim).filter(|part| !part.is_empty());
+    parts.map(|part| with_unit(part, unit)).collect::<Vec<_>>().join(", ")
 }
 
 /// The key of a choice's label; yes and no are the same wherever they answer.
@@ -206,29 +293,13 @@ fn value<'a>(visit: &'a Opened, name: &str) -> Option<&'a Value> {
     }
 }
 
-/// The fields of a step, in the order they are asked for.
+/// The names of the fields of a step, in the order they are asked for.
 #[must_use]
-pub fn fields_of(state: &State, visit: &Opened, step: crate::plan::Step) -> Vec<FieldShown> {
-    let names: &[&str] = match step {
-        crate::plan::Step::Machine => {
-            let mut names = vec!["visit.sprayer", "visit.farm", "sprayer.kind"];
-            names.extend(match visit.kind() {
-                "band" => &["sprayer.sections", "sprayer.spacing", "sprayer.band_width"][..],
-                "directed" => &["sprayer.sections", "sprayer.row_spacing", "sprayer.tips_per_row"],
-                "boomless" => &["sprayer.tips", "sprayer.effective_swath"],
-                "hand" => &["sprayer.spray_width"],
-                _ => &["sprayer.sections", "sprayer.spacing", "sprayer.mounting"],
-            });
-            names.extend([
-                "sprayer.tip_size",
-                "sprayer.tank",
-                "sprayer.held_by",
-                "visit.operator",
-                "visit.with",
-            ]);
-            return names.iter().map(|name| field(state, visit, name)).collect();
-        }
-        crate::plan::Step::Look => &[
+pub fn field_names(state: &State, step: Step) -> Vec<&'static str> {
+    let kind = state.visit.as_ref().map_or("", Opened::kind);
+    let names: &[&'static str] = match step {
+        Step::Machine => return machine(kind),
+        Step::Look => &[
             "look.tips_alike",
             "look.all_spraying",
             "look.fans_straight",
@@ -238,12 +309,12 @@ pub fn fields_of(state: &State, visit: &Opened, step: crate::plan::Step) -> Vec<
             "look.strainers_clean",
             "look.boom_level",
         ],
-        crate::plan::Step::Spacing => &["spacing.tape_marks", "spacing.marks", "spacing.cannot_move"],
-        crate::plan::Step::Drive => &["drive.course", "drive.dash"],
-        crate::plan::Step::Catch => &["catch.cup_marks", "catch.time", "catch.cup_holds", "catch.limit"],
-        crate::plan::Step::Rate => &["target.rate", "target.within"],
-        crate::plan::Step::Tank => &["job.area", "job.area_a_year"],
-        crate::plan::Step::Repeat => &[
+        Step::Spacing => &["spacing.tape_marks", "spacing.marks", "spacing.cannot_move"],
+        Step::Drive => &["drive.course", "drive.dash"],
+        Step::Catch => &["catch.cup_marks", "catch.time", "catch.cup_holds", "catch.limit"],
+        Step::Rate => &["target.rate", "target.within"],
+        Step::Tank => &["job.area", "job.area_a_year"],
+        Step::Repeat => &[
             "setting.gear",
             "setting.engine_speed",
             "setting.pressure",
@@ -255,8 +326,28 @@ pub fn fields_of(state: &State, visit: &Opened, step: crate::plan::Step) -> Vec<
             "setting.controller",
             "setting.water_in_tank",
         ],
-        crate::plan::Step::HandOver => &["visit.date", "visit.notes"],
-        crate::plan::Step::Safe | crate::plan::Step::Change => &[],
+        Step::HandOver => &["visit.date", "visit.notes"],
+        Step::Safe | Step::Change => &[],
     };
-    names.iter().map(|name| field(state, visit, name)).collect()
+    names.to_vec()
+}
+
+/// What is asked of a machine of a kind.
+fn machine(kind: &str) -> Vec<&'static str> {
+    let mut names = vec!["visit.sprayer", "visit.farm", "sprayer.kind"];
+    names.extend(match kind {
+        "band" => &["sprayer.sections", "sprayer.spacing", "sprayer.band_width"][..],
+        "directed" => &["sprayer.sections", "sprayer.row_spacing", "sprayer.tips_per_row"],
+        "boomless" => &["sprayer.tips", "sprayer.effective_swath"],
+        "hand" => &["sprayer.spray_width"],
+        _ => &["sprayer.sections", "sprayer.spacing", "sprayer.mounting"],
+    });
+    names.extend(["sprayer.tip_size", "sprayer.tank", "sprayer.held_by", "visit.operator", "visit.with"]);
+    names
+}
+
+/// The fields of a step, in the order they are asked for.
+#[must_use]
+pub fn fields_of(state: &State, visit: &Opened, step: Step) -> Vec<FieldShown> {
+    field_names(state, step).into_iter().map(|name| field(state, visit, name)).collect()
 }

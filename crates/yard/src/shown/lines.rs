@@ -1,8 +1,11 @@
 //! The answer in a line: what it puts out, what a tank does, what to do.
 
+use report::sheet::Block;
 use units::{Amount, Kind};
 use visit::findings::{Action, Outcome};
 use words::Words;
+
+use crate::state::State;
 
 /// "It puts out 14.7 gal/ac (14.3 to 15.1)"; empty where it cannot be told yet.
 #[must_use]
@@ -47,4 +50,29 @@ pub fn tank_line(words: &Words, outcome: &Outcome) -> String {
 #[must_use]
 pub fn action_text(words: &Words, action: &Action) -> String {
     words.finding_and_action(&action.finding)
+}
+
+/// What the sprayer of the open visit is called.
+#[must_use]
+pub fn visit_name(state: &State) -> String {
+    let name = state.visit.as_ref().map(|visit| visit.text("visit.sprayer")).unwrap_or_default();
+    if name.is_empty() { state.words.label("yard-no_name") } else { name.to_string() }
+}
+
+/// Its farm and the day.
+#[must_use]
+pub fn visit_under(state: &State) -> String {
+    let Some(visit) = &state.visit else { return String::new() };
+    let (farm, date) = (visit.text("visit.farm"), visit.text("visit.date"));
+    let date = if date.is_empty() { String::new() } else { state.words.date(date) };
+    [farm.to_string(), date].into_iter().filter(|part| !part.is_empty()).collect::<Vec<_>>().join(" · ")
+}
+
+/// The answer first: what the label forbids, what it puts out, what a tank does.
+#[must_use]
+pub fn answer(state: &State) -> Vec<Block> {
+    let Some(visit) = &state.visit else { return Vec::new() };
+    let stops = report::make::stops(&state.words, &visit.outcome);
+    let answers = report::make::answers(&state.words, &visit.visit, &visit.outcome);
+    stops.into_iter().chain([answers]).collect()
 }

@@ -2,12 +2,25 @@
 
 mod cups;
 mod field;
+mod found;
+mod gate;
+mod keeping;
+mod last_time;
 mod lines;
+mod row;
 mod step;
 mod why;
 
-pub use cups::{CupScreen, cup_screen, small_row};
-pub use field::{Choice, Editor, FieldShown, choice_key, field, fields_of, value_said};
-pub use lines::{action_text, rate_line, tank_line};
-pub use step::{CAUTIONS, Mark, StepShown, steps};
+pub use cups::{CupScreen, SideOfMean, SoFar, cup_screen, small_row};
+pub use field::{
+    Choice, Editor, FieldShown, choice_key, field, field_names, fields_of, list_with_unit, list_without_unit,
+    value_said, with_unit, without_unit,
+};
+pub use found::{Again, FoundShown, found, product_names, runs, to_do};
+pub use gate::{GateLine, known_sprayers, known_visits, plan_lines};
+pub use keeping::{KeptLine, kept, last_copy, promise};
+pub use last_time::{LastVisit, last_time};
+pub use lines::{action_text, answer, rate_line, tank_line, visit_name, visit_under};
+pub use row::{CupCell, cup_cells};
+pub use step::{CAUTIONS, Mark, StepShown, drawings, next_step, steps};
 pub use why::{Worked, has_why, why};

@@ -66,6 +66,29 @@ pub fn steps(state: &State) -> Vec<StepShown> {
         .collect()
 }
 
+/// The step behind one, and how it is led to; none behind the last.
+#[must_use]
+pub fn next_step(state: &State, step: Step) -> Option<(Step, String)> {
+    let visit = state.visit.as_ref()?;
+    let steps = state.plan.steps(visit.kind());
+    let place = steps.iter().position(|(one, _)| *one == step)?;
+    // What there is no time for today is passed over; it can still be opened.
+    let (next, _) = steps[place + 1..].iter().find(|(_, today)| *today == Today::Planned)?;
+    let title = state.words.label(&format!("step-{}", next.word()));
+    Some((*next, state.words.say("yard-next_step", &[("step", title.into())])))
+}
+
+/// The drawings of a step, as the sheets have them.
+#[must_use]
+pub fn drawings(state: &State, step: Step) -> Vec<report::sheet::Block> {
+    let Some(visit) = &state.visit else { return Vec::new() };
+    match step {
+        Step::Catch => report::make::cup_blocks(&state.words, &visit.visit, &visit.outcome),
+        Step::Spacing => report::make::spacing_blocks(&state.words, &visit.outcome),
+        _ => Vec::new(),
+    }
+}
+
 /// The sections of a visit file that belong to a step.
 const fn sections(step: Step) -> &'static [&'static str] {
     match step {

@@ -1,0 +1,77 @@
+//! What is handed over at the end: sheets, four lines to send, the visit file; and withdrawing the visit.
+
+use leptos::prelude::*;
+use yard::{Event, Screen, SheetKind};
+
+use super::body::to;
+use super::sheet::title;
+use crate::app::app;
+
+/// What is handed over.
+#[component]
+pub fn HandOver() -> impl IntoView {
+    let app = app();
+    let kinds = [
+        SheetKind::Visit,
+        SheetKind::Cab,
+        SheetKind::Cups,
+        SheetKind::Tags,
+        SheetKind::Paper,
+        SheetKind::Before,
+    ];
+    let four = app.memo(yard::State::four_lines);
+    let (sheets, lines, send) =
+        (app.label("yard-sheets"), app.label("yard-four_lines"), app.label("yard-send"));
+    let (file, how) = (app.label("yard-visit_file"), app.label("yard-visit_file_how"));
+    view! {
+        <section class="part">
+            <h3>{move || sheets.get()}</h3>
+            <div class="stack">{kinds.into_iter().map(|kind| to(app, title(kind), "line", Screen::Sheet(kind))).collect_view()}</div>
+        </section>
+        <section class="part">
+            <h3>{move || lines.get()}</h3>
+            <p class="four">{move || four.get()}</p>
+            <button type="button" on:click=move |_| app.send(Event::SendLines)>{move || send.get()}</button>
+        </section>
+        <section class="part">
+            <button type="button" on:click=move |_| app.send(Event::HandOverVisitFile)>{move || file.get()}</button>
+            <p class="small">{move || how.get()}</p>
+        </section>
+        {to(app, "yard-last_time", "", Screen::LastTime)}
+        <Withdraw/>
+    }
+}
+
+/// Withdrawing the visit asks once.
+#[component]
+fn Withdraw() -> impl IntoView {
+    let app = app();
+    let asked = RwSignal::new(false);
+    let reason = RwSignal::new(String::new());
+    let label = |key| app.label(key);
+    let (withdraw, ask, why) =
+        (label("yard-withdraw"), label("yard-withdraw_ask"), label("yard-withdraw_reason"));
+    let (yes, no) = (label("yard-withdraw_yes"), label("yard-withdraw_no"));
+    move || {
+        if !asked.get() {
+            return view! {
+                <button type="button" class="aside" on:click=move |_| asked.set(true)>{move || withdraw.get()}</button>
+            }
+            .into_any();
+        }
+        view! {
+            <section class="part" role="group" aria-label=move || withdraw.get()>
+                <p role="alert">{move || ask.get()}</p>
+                <div class="field">
+                    <label class="label" for="withdraw-why">{move || why.get()}</label>
+                    <input id="withdraw-why" type="text" autocomplete="off" on:input:target=move |event| reason.set(event.target().value())/>
+                </div>
+                <div class="buttons">
+                    <button type="button" on:click=move |_| asked.set(false)>{move || no.get()}</button>
+                    <button type="button" on:click=move |_| app.send(Event::Withdraw { reason: reason.get_untracked() })>{move || yes.get()}</button>
+                </div>
+            </section>
+        }
+        .into_any()
+    }
+}
