@@ -296,15 +296,15 @@ pub fn reading_value(reading: &str, time: Option<&str>, marks: Option<&str>) -> 
     Value::Table(fields)
 }
 
-/// The letters of a reading in a line.
+/// The letters of a reading in a line. A visit file may hold a bare whole number, which is one too.
 #[must_use]
-pub fn reading_text(value: &Value) -> &str {
+pub fn reading_text(value: &Value) -> String {
     match value {
-        Value::Text(text) => text,
-        Value::Table(fields) => match fields.iter().find(|(name, _)| name == "reading") {
-            Some((_, Value::Text(text))) => text,
-            _ => "",
-        },
-        _ => "",
+        Value::Text(_) | Value::Count(_) => crate::facts::typed_text(value),
+        Value::Table(fields) => {
+            let reading = fields.iter().find(|(name, _)| name == "reading");
+            reading.map(|(_, value)| crate::facts::typed_text(value)).unwrap_or_default()
+        }
+        Value::List(_) => String::new(),
     }
 }

@@ -45,6 +45,12 @@ enum BrokenOff {
     NotNow,
 }
 
+/// What is here and not there, after an exchange.
+enum Left {
+    Nothing,
+    Some,
+}
+
 impl From<NoAnswer> for BrokenOff {
     fn from(_: NoAnswer) -> Self {
         Self::NotNow
@@ -79,7 +85,13 @@ impl Turn {
         }
         let turn = self.clone();
         spawn_local(async move {
-            app.send(Event::ServerTold(told(exchanged(app, &store).await)));
+            let exchanged = exchanged(app, &store).await;
+            let whole = matches!(exchanged, Ok(Left::Nothing));
+            app.send(Event::ServerTold(told(exchanged)));
+            if whole {
+                // All that is here is there as well: as good as a copy.
+                app.send(Event::CopyHanded);
+            }
             turn.0.goes_on.set(false);
             if turn.0.once_more.replace(false) {
                 turn.soon(app);
@@ -88,21 +100,24 @@ impl Turn {
     }
 }
 
-const fn told(exchanged: Result<(), BrokenOff>) -> ServerState {
+const fn told(exchanged: Result<Left, BrokenOff>) -> ServerState {
     match exchanged {
-        Ok(()) => ServerState::SameNotebook,
+        Ok(_) => ServerState::SameNotebook,
         Err(BrokenOff::Other) => ServerState::OtherNotebook,
         Err(BrokenOff::NotNow) => ServerState::NotThere,
     }
 }
 
-async fn exchanged(app: App, store: &IndexedStore) -> Result<(), BrokenOff> {
+async fn exchanged(app: App, store: &IndexedStore) -> Result<Left, BrokenOff> {
     let there = ask::notebook().await?;
     if there.notebook != store.notebook() {
         return Err(BrokenOff::Other);
     }
     let held_there = send(store, there.held).await?;
-    take(app, store, &held_there).await
+    take(app, store, &held_there).await?;
+    // What was written meanwhile goes with the next one.
+    let left = store.held().await?.without(&held_there);
+    Ok(if left == Ranges::none() { Left::Nothing } else { Left::Some })
 }
 
 /// Sends what the other side lacks.

@@ -1,7 +1,7 @@
 //! One large cup at a time: what is read is typed, looked at beside the others, and kept with one key.
 
 use leptos::prelude::*;
-use yard::shown::{CupScreen, SideOfMean, SoFar, cup_screen};
+use yard::shown::{CupScreen, SideOfMean, SoFar, cup_screen, value_said};
 use yard::{Event, Waits};
 
 use super::go_to_tip::{Map, Tips};
@@ -131,7 +131,7 @@ fn Asked() -> impl IntoView {
     let head = app.memo(|state| {
         let ask = state.catching.as_ref().and_then(|catching| catching.ask.as_ref());
         let tip = ask.map_or(0, |ask| ask.tip);
-        let read = ask.map(|ask| state.words.numbers_in(&ask.reading)).unwrap_or_default();
+        let read = ask.map(|ask| value_said(&state.words, &ask.reading)).unwrap_or_default();
         state.words.say("yard-ask_head", &[("tip", tip.to_string().into()), ("read", read.into())])
     });
     view! {

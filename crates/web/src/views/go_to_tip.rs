@@ -1,6 +1,7 @@
 //! The row above the large cup, as the map; a tap on it opens the tips, to go to one.
 
 use leptos::prelude::*;
+use yard::shown::value_said;
 use yard::{Event, Screen, reading_text};
 
 use crate::app::app;
@@ -21,7 +22,9 @@ pub fn Map(open: RwSignal<bool>) -> impl IntoView {
         let drawing = yard::shown::small_row(state).map(|drawing| figures::svg(&drawing)).unwrap_or_default();
         // The cup that is up is told from the others.
         let tip = state.catching.as_ref().map_or(0, |catching| catching.tip);
-        drawing.replace(&format!("id=\"map-map-{tip}\""), "class=\"here\"")
+        let drawing = drawing.replace(&format!("id=\"map-map-{tip}\""), "class=\"here\"");
+        // The map fills its place whatever shape that has.
+        drawing.replacen("<svg ", "<svg preserveAspectRatio=\"none\" ", 1)
     });
     let label = app.label("yard-go_to_tip");
     view! {
@@ -39,7 +42,7 @@ pub fn Tips(open: RwSignal<bool>) -> impl IntoView {
         let (Some(visit), Some(catching)) = (&state.visit, &state.catching) else { return Vec::new() };
         let read = |tip: &u32| {
             let last = visit.cups(catching.round, *tip).last();
-            last.map(|held| state.words.numbers_in(reading_text(&held.value))).unwrap_or_default()
+            last.map(|held| value_said(&state.words, &reading_text(&held.value))).unwrap_or_default()
         };
         catching.tips.iter().map(|tip| TipShown { tip: *tip, read: read(tip) }).collect::<Vec<_>>()
     });

@@ -8,11 +8,11 @@ use yard::shown::CupScreen;
 /// Width of the drawing.
 const WIDTH: f64 = 200.0;
 /// Height of the drawing.
-const HEIGHT: f64 = 220.0;
+const HEIGHT: f64 = 262.0;
 /// The bottom of the cup.
-const BOTTOM: f64 = 214.0;
+const BOTTOM: f64 = 256.0;
 /// Height of the water in a full cup.
-const FULL: f64 = 206.0;
+const FULL: f64 = 248.0;
 /// How far the cup's walls stand in at its bottom, and at its brim.
 const IN_AT_BOTTOM: f64 = 42.0;
 /// See above.

@@ -88,7 +88,7 @@ pub fn cup_screen(state: &State) -> Option<CupScreen> {
         .cups(catching.round, catching.tip)
         .iter()
         .filter(|held| held.value != Value::text("-"))
-        .map(|held| pretty(&super::value_said(words, reading_text(&held.value))))
+        .map(|held| pretty(&super::value_said(words, &reading_text(&held.value))))
         .collect();
     let typed = catching.pad.si(&sides);
     let mean = mean_of_others(visit, catching);
@@ -178,7 +178,7 @@ fn si_of(visit: &Opened, value: &Value) -> Option<f64> {
     if matches!(value, Value::Table(fields) if fields.iter().any(|(name, _)| name == "time")) {
         return None;
     }
-    let caught = Caught::parse(reading_text(value), visit.cup_unit().as_ref()).ok()?;
+    let caught = Caught::parse(&reading_text(value), visit.cup_unit().as_ref()).ok()?;
     Some(caught.written().si())
 }
 
