@@ -1,11 +1,11 @@
 //! What every store must do, run on each of them by its own tests.
 
 use notebook::{
-    About, At, DeviceId, Draft, Entry, Kind, Line, LineId, Notebook, NotebookId, Ranges, ThingId, Told,
-    VERSION, Value, Written, folded, verify,
+    About, At, DeviceId, Draft, Entry, Hash, Kind, Line, LineId, Notebook, NotebookId, Ranges, Standing,
+    ThingId, Told, VERSION, Value, Written, folded, verify,
 };
 
-use crate::{Store, StoreError};
+use crate::{FARTHEST, HIGHEST, Store, StoreError};
 
 /// The notebook of the suite.
 pub const BOOK: NotebookId = NotebookId::from_bits(7);
@@ -114,7 +114,7 @@ pub async fn run(store: &impl Store) -> Result<Faults, StoreError> {
     let late = other.write(DeviceId::from_bits(71), fact(61, 1, "a late secret"));
     let full = Line::seal(
         fact(61, 1, "a late secret"),
-        notebook::Standing {
+        Standing {
             notebook: BOOK,
             device: late.device(),
             number: late.number(),
@@ -145,5 +145,99 @@ pub async fn run(store: &impl Store) -> Result<Faults, StoreError> {
         verify(&book).is_empty() && folded(&book) == folded(&other),
         "the notebook is whole and folds the same",
     );
+    claimed_twice(store, &mut other, &mut must).await?;
+    far_ahead(store, &mut other, &mut must).await?;
     Ok(faults)
+}
+
+/// A line that claims any place.
+fn claims(draft: Draft, device: DeviceId, number: u64, order: u64) -> Line {
+    Line::seal(draft, Standing { notebook: BOOK, device, number, order, previous: Hash::NOTHING })
+}
+
+/// Two different lines claim one number of one device, as when a copy of a notebook was written to under the old name: both
+/// are kept, on every device alike, and the chain goes on from the one that sorts last.
+async fn claimed_twice(
+    store: &impl Store,
+    other: &mut Notebook,
+    must: &mut impl FnMut(bool, &str),
+) -> Result<(), StoreError> {
+    let mine = store.append(vec![fact(70, 3, "204 ft")]).await?;
+    let (number, order) = (mine[0].number(), mine[0].order());
+    let same_place = [
+        claims(fact(71, 3, "205 ft"), DEVICE, number, order),
+        claims(fact(72, 3, "206 ft"), DEVICE, number, order + 1),
+    ];
+    mine.iter().chain(&same_place).for_each(|line| {
+        other.take(line.clone());
+    });
+    let taken = store.take(same_place.to_vec()).await?;
+    must((taken.new, taken.changed) == (2, 0), "lines that claim a number that is taken are kept beside it");
+    let again = store.take(same_place.to_vec()).await?;
+    must((again.new, again.known) == (0, 2), "lines that claim one number are known again");
+    must(
+        store.lines().await? == other.lines().cloned().collect::<Vec<_>>()
+            && store.held().await? == *other.held(),
+        "of lines that claim one number all are there, in one order",
+    );
+    let mut held = other.held().without(&{
+        let mut one = Ranges::none();
+        one.add(DEVICE, number);
+        one
+    });
+    let lacking = store.lines_beyond(&held, usize::MAX).await?;
+    must(lacking.len() == 3, "lines that claim one number are all given to whoever lacks it");
+    held.add(DEVICE, number);
+    must(store.lines_beyond(&held, usize::MAX).await?.is_empty(), "whoever holds all is given nothing");
+    let last = mine.iter().chain(&same_place).map(Line::hash).max();
+    let next = store.append(vec![fact(73, 3, "207 ft")]).await?;
+    other.take(next[0].clone());
+    must(
+        next[0].number() == number + 1 && Some(next[0].previous()) == last && next[0].order() == order + 2,
+        "the chain goes on from the line that sorts last",
+    );
+    Ok(())
+}
+
+/// Lines that claim a place where nobody can have come by writing are not taken, so that there is room for all later ones.
+async fn far_ahead(
+    store: &impl Store,
+    other: &mut Notebook,
+    must: &mut impl FnMut(bool, &str),
+) -> Result<(), StoreError> {
+    let there = DeviceId::from_bits(72);
+    let highest = store.append(vec![fact(80, 3, "208 ft")]).await?;
+    other.take(highest[0].clone());
+    let highest = highest[0].order();
+    let beyond = [
+        claims(fact(81, 3, "1 ft"), there, 1, highest + FARTHEST + 1),
+        claims(fact(82, 3, "2 ft"), there, 2, HIGHEST),
+        claims(fact(83, 3, "3 ft"), there, 3, u64::MAX),
+        claims(fact(84, 3, "4 ft"), DEVICE, HIGHEST, highest + 1),
+        claims(fact(85, 3, "5 ft"), there, u64::MAX, highest + 1),
+        claims(fact(86, 3, "6 ft"), there, 0, highest + 1),
+        claims(fact(87, 3, "7 ft"), there, 4, 0),
+        // A withdrawal that is not taken takes nothing out either.
+        claims(withdrawal(88, 3), there, 5, HIGHEST),
+    ];
+    let taken = store.take(beyond.to_vec()).await?;
+    must((taken.beyond, taken.new) == (8, 0), "lines that nobody can have come to are not taken");
+    must(
+        store.lines().await? == other.lines().cloned().collect::<Vec<_>>()
+            && store.held().await? == *other.held(),
+        "lines that are not taken change nothing",
+    );
+    // As far as a line may stand, and from there as far again; handed in the wrong way round.
+    let ahead = [
+        claims(fact(89, 3, "8 ft"), there, 2, highest + 2 * FARTHEST),
+        claims(fact(90, 3, "9 ft"), there, 1, highest + FARTHEST),
+    ];
+    let taken = store.take(ahead.to_vec()).await?;
+    must((taken.beyond, taken.new) == (0, 2), "lines that others may have come to are taken in their turn");
+    let next = store.append(vec![fact(91, 3, "10 ft")]).await?;
+    must(
+        next[0].order() == highest + 2 * FARTHEST + 1,
+        "the next line stands behind the farthest that was taken",
+    );
+    Ok(())
 }

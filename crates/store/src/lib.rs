@@ -12,6 +12,7 @@ mod error;
 #[cfg(feature = "indexed")]
 mod indexed;
 mod memory;
+mod reach;
 #[cfg(not(target_arch = "wasm32"))]
 mod sqlite;
 
@@ -19,6 +20,7 @@ pub use error::StoreError;
 #[cfg(feature = "indexed")]
 pub use indexed::IndexedStore;
 pub use memory::{Fails, MemoryStore};
+pub use reach::{FARTHEST, HIGHEST};
 #[cfg(not(target_arch = "wasm32"))]
 pub use sqlite::{Opening, SqliteStore};
 
@@ -50,6 +52,9 @@ pub struct TakenIn {
     pub changed: usize,
     /// How many belong to another notebook, and were not taken.
     pub foreign: usize,
+    /// How many stand so far ahead of all that is known that nobody can have come there by writing ([`FARTHEST`]), and were
+    /// not taken.
+    pub beyond: usize,
 }
 
 /// A kept notebook.
@@ -64,7 +69,8 @@ pub trait Store {
     /// Keeps drafts as the next lines of this device, all of them or none, and gives them back as lines.
     async fn append(&self, drafts: Vec<Draft>) -> Result<Vec<Line>, StoreError>;
 
-    /// Takes lines from elsewhere in, all that are whole and of this notebook; the same lines again change nothing.
+    /// Takes lines from elsewhere in, all that are whole, of this notebook and within reach; the same lines again change
+    /// nothing, and it does not matter in which order they are handed in.
     async fn take(&self, lines: Vec<Line>) -> Result<TakenIn, StoreError>;
 
     /// What is held, as ranges of numbers for each device.

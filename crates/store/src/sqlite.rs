@@ -2,17 +2,24 @@
 //!
 //! The futures do their work at once and never wait for anything but the disk; a server gives them a thread of their own.
 
+mod lacking;
+mod migrate;
+mod opening;
+mod rescue;
 mod rows;
 mod schema;
 
-pub(crate) use rows::readable_lines;
+pub(crate) use rescue::{Found, find};
+pub(crate) use rows::withdrawn_things;
 
 use std::path::Path;
+use std::sync::atomic::{AtomicBool, Ordering};
 use std::sync::{Mutex, MutexGuard, PoisonError};
 
 use notebook::{DeviceId, Draft, Hash, Line, NotebookId, Ranges, Standing, ThingId, is_withdrawal};
-use rusqlite::{Connection, OpenFlags, Transaction, TransactionBehavior, params};
+use rusqlite::{Connection, Transaction, TransactionBehavior, params};
 
+use crate::reach::{Reach, can_be_kept, in_turn};
 use crate::{Store, StoreError, TakenIn};
 
 /// A notebook in a file.
@@ -21,6 +28,8 @@ pub struct SqliteStore {
     connection: Mutex<Connection>,
     notebook: NotebookId,
     device: DeviceId,
+    /// Whether something that was withdrawn may still stand in the log, because somebody read it just then.
+    owes_forgetting: AtomicBool,
 }
 
 /// Whose notebook a new file becomes. Names come from the caller: nothing here has a clock or chance.
@@ -33,17 +42,31 @@ pub struct Opening {
 }
 
 impl SqliteStore {
-    /// Opens the file, or makes a new one with the names given. A file that is there keeps its own names.
+    /// Opens the file for writing, or makes a new one with the names given. A file that is there keeps its own names. One of an
+    /// older version of the store is brought to today's, and is kept beside it as it was.
     ///
-    /// *Errors*: no room, no right to write, somebody else writing, a damaged file, one of a newer program.
+    /// *Errors*: no room, no right to write ([`Self::open_for_reading`] may open it then), somebody else writing, a damaged file,
+    /// one of a newer program.
     pub fn open(path: &Path, opening: Opening) -> Result<Self, StoreError> {
-        let flags = OpenFlags::SQLITE_OPEN_READ_WRITE
-            | OpenFlags::SQLITE_OPEN_CREATE
-            | OpenFlags::SQLITE_OPEN_NO_MUTEX
-            | OpenFlags::SQLITE_OPEN_NOFOLLOW;
-        let mut connection = Connection::open_with_flags(path, flags).map_err(told)?;
-        let (notebook, device) = schema::prepare(&mut connection, opening)?;
-        Ok(Self { connection: Mutex::new(connection), notebook, device })
+        let store = Self::of(opening::open_by(path, opening, migrate::STEPS, &mut || Ok(()))?);
+        // Whoever wrote last may have been killed before the log was cut.
+        let withdrawn = "SELECT EXISTS (SELECT 1 FROM withdrawn)";
+        let withdrew = store.connection().query_row(withdrawn, [], |row| row.get(0)).map_err(told)?;
+        store.forget(withdrew);
+        Ok(store)
+    }
+
+    /// Opens a file that is there for reading, also where nothing can be written; writing says so.
+    ///
+    /// *Errors*: no file, no right to read it, a damaged one, one of a newer program, or of an older one: it would have to be
+    /// written to first.
+    pub fn open_for_reading(path: &Path) -> Result<Self, StoreError> {
+        opening::open_for_reading(path).map(Self::of)
+    }
+
+    fn of((connection, notebook, device): opening::Opened) -> Self {
+        let owes_forgetting = AtomicBool::new(false);
+        Self { connection: Mutex::new(connection), notebook, device, owes_forgetting }
     }
 
     /// Copies the whole notebook, as it is at this moment, into a new file; while it is written to, too.
@@ -80,8 +103,13 @@ impl SqliteStore {
         if said == "ok" { Ok(()) } else { Err(StoreError::Damaged { what: said }) }
     }
 
+    /// The things that their owner has withdrawn.
+    pub(crate) fn withdrawn(&self) -> Result<Vec<ThingId>, StoreError> {
+        withdrawn_things(&self.connection())
+    }
+
     /// A panic of another writer leaves its transaction undone; the connection itself is sound.
-    fn connection(&self) -> MutexGuard<'_, Connection> {
+    pub(crate) fn connection(&self) -> MutexGuard<'_, Connection> {
         self.connection.lock().unwrap_or_else(PoisonError::into_inner)
     }
 
@@ -114,12 +142,13 @@ impl Store for SqliteStore {
             let mut standing = next(transaction, self.notebook, self.device)?;
             let mut lines = Vec::with_capacity(drafts.len());
             for draft in drafts {
+                can_be_kept(&standing)?;
                 let line = Line::seal(draft, standing);
                 withdrew |= is_withdrawal(&line);
                 let kept = rows::insert(transaction, &line)?;
                 standing = Standing {
-                    number: standing.number + 1,
-                    order: standing.order + 1,
+                    number: standing.number.saturating_add(1),
+                    order: standing.order.saturating_add(1),
                     previous: line.hash(),
                     ..standing
                 };
@@ -127,19 +156,59 @@ impl Store for SqliteStore {
             }
             Ok(lines)
         })?;
-        self.forget(withdrew)?;
+        self.forget(withdrew);
         Ok(lines)
     }
 
     async fn take(&self, lines: Vec<Line>) -> Result<TakenIn, StoreError> {
+        self.take_within(lines, Reach::of)
+    }
+
+    async fn held(&self) -> Result<Ranges, StoreError> {
+        let mut places: Vec<_> = rows::keys(&self.connection())?;
+        places.sort_unstable();
+        let mut ranges = Ranges::none();
+        places.into_iter().for_each(|(device, number, _)| ranges.add(device, number));
+        Ok(ranges)
+    }
+
+    async fn lines_beyond(&self, held: &Ranges, most: usize) -> Result<Vec<Line>, StoreError> {
+        let connection = self.connection();
+        // Where lines stand is read first, and only those that are lacking are read whole.
+        let lacking = lacking::lacking(&connection, held, most)?;
+        lacking.into_iter().map(|key| rows::read(&connection, self.notebook, key)).collect()
+    }
+
+    async fn lines_about(&self, thing: ThingId) -> Result<Vec<Line>, StoreError> {
+        let connection = self.connection();
+        let bits = thing.bits().to_be_bytes();
+        rows::select(&connection, self.notebook, "WHERE thing = ?1", [&bits[..]])
+    }
+
+    async fn lines(&self) -> Result<Vec<Line>, StoreError> {
+        let connection = self.connection();
+        rows::select(&connection, self.notebook, "", [])
+    }
+}
+
+impl SqliteStore {
+    /// Takes lines in that were kept in this notebook before, wherever they stand.
+    pub(crate) fn take_back(&self, lines: Vec<Line>) -> Result<TakenIn, StoreError> {
+        self.take_within(lines, |_| Reach::anywhere())
+    }
+
+    fn take_within(&self, lines: Vec<Line>, reach: impl FnOnce(u64) -> Reach) -> Result<TakenIn, StoreError> {
         let mut withdrew = false;
         let taken = self.write(|transaction| {
             let mut taken = TakenIn::default();
-            for line in lines {
+            let mut reach = reach(rows::highest_order(transaction)?);
+            for line in in_turn(lines) {
                 if line.notebook() != self.notebook {
                     taken.foreign += 1;
                 } else if !line.is_whole() {
                     taken.changed += 1;
+                } else if !reach.takes(&line) {
+                    taken.beyond += 1;
                 } else {
                     withdrew |= is_withdrawal(&line);
                     rows::take(transaction, line, &mut taken)?;
@@ -147,48 +216,19 @@ impl Store for SqliteStore {
             }
             Ok(taken)
         })?;
-        self.forget(withdrew)?;
+        self.forget(withdrew);
         Ok(taken)
     }
 
-    async fn held(&self) -> Result<Ranges, StoreError> {
-        let connection = self.connection();
-        let mut statement = connection
-            .prepare_cached("SELECT device, number FROM line ORDER BY device, number")
-            .map_err(told)?;
-        let mut found = statement.query([]).map_err(told)?;
-        let mut ranges = Ranges::none();
-        while let Some(row) = found.next().map_err(told)? {
-            let device = DeviceId::from_bits(rows::bits(row, 0)?);
-            ranges.add(device, rows::whole(row, 1)?);
+    /// What was withdrawn must not stay in the log either: it is written back and cut to nothing. Where somebody reads it at
+    /// that moment it is tried again with the next writing and when the file is opened; what was kept is kept in any case.
+    fn forget(&self, withdrew: bool) {
+        if !withdrew && !self.owes_forgetting.load(Ordering::Relaxed) {
+            return;
         }
-        Ok(ranges)
-    }
-
-    async fn lines_beyond(&self, held: &Ranges, most: usize) -> Result<Vec<Line>, StoreError> {
-        let connection = self.connection();
-        rows::select(&connection, "", [], |line| !held.holds(line.device(), line.number()), most)
-    }
-
-    async fn lines_about(&self, thing: ThingId) -> Result<Vec<Line>, StoreError> {
-        let connection = self.connection();
-        let bits = thing.bits().to_be_bytes();
-        rows::select(&connection, "WHERE thing = ?1", [&bits[..]], |_| true, usize::MAX)
-    }
-
-    async fn lines(&self) -> Result<Vec<Line>, StoreError> {
-        let connection = self.connection();
-        rows::select(&connection, "", [], |_| true, usize::MAX)
-    }
-}
-
-impl SqliteStore {
-    /// What was withdrawn must not stay in the log either: it is written back and cut to nothing.
-    fn forget(&self, withdrew: bool) -> Result<(), StoreError> {
-        if withdrew {
-            self.connection().query_row("PRAGMA wal_checkpoint(TRUNCATE)", [], |_| Ok(())).map_err(told)?;
-        }
-        Ok(())
+        let busy =
+            self.connection().query_row("PRAGMA wal_checkpoint(TRUNCATE)", [], |row| row.get::<_, i64>(0));
+        self.owes_forgetting.store(!matches!(busy, Ok(0)), Ordering::Relaxed);
     }
 }
 
@@ -208,15 +248,14 @@ fn next(
             found.next()?.map(|row| Ok((row.get::<_, i64>(0)?, row.get::<_, [u8; 32]>(1)?))).transpose()
         })
         .map_err(told)?;
-    let order: Option<i64> =
-        transaction.query_row("SELECT max(place) FROM line", [], |row| row.get(0)).map_err(told)?;
+    let order = rows::highest_order(transaction)?;
     let number = last.map_or(0, |(number, _)| number);
     let previous = last.map_or(Hash::NOTHING, |(_, hash)| Hash::from_bytes(hash));
     Ok(Standing {
         notebook,
         device,
-        number: rows::up(number)? + 1,
-        order: rows::up(order.unwrap_or(0))? + 1,
+        number: rows::up(number)?.saturating_add(1),
+        order: order.saturating_add(1),
         previous,
     })
 }

@@ -4,8 +4,8 @@
 mod common;
 
 use notebook::{DeviceId, Line};
-use store::conformance::{BOOK, DEVICE, fact};
-use store::copies::{KEPT, copy, list, save};
+use store::conformance::{BOOK, DEVICE, fact, withdrawal};
+use store::copies::{DAYS, LAST, copy, list, save};
 use store::{Opening, SqliteStore, Store, StoreError};
 
 use common::{folder, now};
@@ -17,16 +17,57 @@ const NEW: DeviceId = DeviceId::from_bits(99);
 fn copies_rotate_and_each_is_whole() {
     let folder = folder("rotate");
     let store = SqliteStore::open(&folder.join("notebook.sqlite"), OPENING).expect("a new file");
-    for day in 1..=14_u32 {
-        now(store.append(vec![fact(u128::from(day), 1, "204 ft")])).expect("kept");
-        copy(&store, &folder, &format!("2027-04-{day:02} 15:04")).expect("copied");
+    let mut written = 0_u128;
+    for day in 1..=10_u32 {
+        for hour in [8, 12, 18] {
+            now(store.append(vec![fact(written, 1, "204 ft")])).expect("kept");
+            written += 1;
+            copy(&store, &folder, &format!("2027-04-{day:02} {hour:02}:04")).expect("copied");
+        }
     }
     let all = list(&folder).expect("listed");
-    assert_eq!(all.len(), KEPT);
-    for (place, path) in all.iter().enumerate() {
-        let copied = SqliteStore::open(path, OPENING).expect("a notebook");
-        copied.check().expect("whole");
-        assert_eq!(now(copied.lines()).expect("read").len(), 14 - KEPT + place + 1);
+    let names: Vec<_> = all.iter().filter_map(|path| path.file_stem()?.to_str()).collect();
+    // The last three are all of the tenth day; six days more have their last one.
+    let days = (4..=9).map(|day| format!("2027-04-{day:02} 18.04"));
+    let expected: Vec<_> = days.chain([8, 12, 18].map(|hour| format!("2027-04-10 {hour:02}.04"))).collect();
+    assert_eq!((names, all.len()), (expected.iter().map(String::as_str).collect(), DAYS - 1 + LAST));
+    let lines: Vec<_> = all
+        .iter()
+        .map(|path| {
+            let copied = SqliteStore::open(path, OPENING).expect("a notebook");
+            copied.check().expect("whole");
+            now(copied.lines()).expect("read").len()
+        })
+        .collect();
+    assert_eq!(lines, [12, 15, 18, 21, 24, 27, 28, 29, 30]);
+}
+
+#[test]
+fn what_was_withdrawn_is_in_no_older_copy_once_the_next_is_made() {
+    let folder = folder("stripped");
+    let store = SqliteStore::open(&folder.join("notebook.sqlite"), OPENING).expect("a new file");
+    now(store.append(vec![fact(1, 1, "a secret of the farm"), fact(2, 2, "another farm")])).expect("kept");
+    for day in 1..=3 {
+        copy(&store, &folder, &format!("2027-04-{day:02}")).expect("copied");
+    }
+    now(store.append(vec![withdrawal(3, 1)])).expect("kept");
+    // One of the old copies cannot be read any more; it may hold what was withdrawn, so it goes.
+    let broken = folder.join("copies/2027-04-02.sqlite");
+    let mut bytes = std::fs::read(&broken).expect("its bytes");
+    bytes[..2_000].fill(0x5a);
+    std::fs::write(&broken, bytes).expect("overwritten");
+    copy(&store, &folder, "2027-04-04").expect("copied");
+    let mut all = Vec::new();
+    for file in std::fs::read_dir(folder.join("copies")).expect("a folder").flatten() {
+        all.extend(std::fs::read(file.path()).expect("its bytes"));
+    }
+    let holds = |text: &str| all.windows(text.len()).any(|bytes| bytes == text.as_bytes());
+    assert!(holds("another farm") && !holds("a secret of the farm"));
+    let names = list(&folder).expect("listed");
+    assert!(names.len() == 3 && !names.contains(&broken), "{names:?}");
+    for path in names {
+        let lines = now(SqliteStore::open(&path, OPENING).expect("a notebook").lines()).expect("read");
+        assert!(lines[0].written().is_none() && lines[1].written().is_some(), "{}", path.display());
     }
 }
 
@@ -99,6 +140,7 @@ fn a_log_cut_off_anywhere_holds_whole_writings_only() {
         let kept = now(store.lines()).expect("read").len();
         ends.push((std::fs::read(&log).expect("a log").len(), kept));
     }
+    let all = now(store.lines()).expect("read");
     let (file, whole) = (std::fs::read(&path).expect("the file"), std::fs::read(&log).expect("the log"));
     let cut = folder.join("cut.sqlite");
     for length in (0..=whole.len()).step_by(1_031).chain(ends.iter().map(|(end, _)| *end)) {
@@ -106,11 +148,53 @@ fn a_log_cut_off_anywhere_holds_whole_writings_only() {
         std::fs::write(folder.join("cut.sqlite-wal"), &whole[..length]).expect("written");
         let _ = std::fs::remove_file(folder.join("cut.sqlite-shm"));
         let opened = SqliteStore::open(&cut, OPENING).expect("it opens");
-        let kept = now(opened.lines()).expect("read").len();
+        let lines = now(opened.lines()).expect("read");
+        let kept = lines.len();
+        assert_eq!(lines[..], all[..kept], "cut at {length}: the first that were written");
         let told = ends.iter().filter(|(end, _)| *end <= length).map(|(_, kept)| *kept).max().unwrap_or(0);
         assert!(kept >= told && kept % 3 == 0, "cut at {length}: {kept} kept, {told} told");
         opened.check().expect("whole");
         drop(opened);
         let _ = std::fs::remove_file(folder.join("cut.sqlite-wal"));
     }
+}
+
+/// A disk that said it had kept what it had not, in whatever order: of the log any page may be an old one, or noughts. The
+/// notebook is whole up to some line, and whoever writes next goes on from there.
+#[test]
+fn a_log_of_a_disk_that_lied_holds_a_whole_notebook_up_to_some_line() {
+    let folder = folder("lied");
+    let path = folder.join("notebook.sqlite");
+    let store = SqliteStore::open(&path, OPENING).expect("a new file");
+    for turn in 0..12_u128 {
+        now(store.append((0..3).map(|line| fact(turn * 10 + line, 1, "204 ft")).collect())).expect("kept");
+    }
+    let all = now(store.lines()).expect("read");
+    let whole = std::fs::read(folder.join("notebook.sqlite-wal")).expect("the log");
+    let file = std::fs::read(&path).expect("the file");
+    let lied = folder.join("lied.sqlite");
+    let mut counts = std::collections::BTreeSet::new();
+    for from in (0..whole.len()).step_by(4_096) {
+        let mut log = whole.clone();
+        let to = (from + 4_096).min(log.len());
+        log[from..to].fill(0);
+        std::fs::write(&lied, &file).expect("written");
+        std::fs::write(folder.join("lied.sqlite-wal"), log).expect("written");
+        let opened = SqliteStore::open(&lied, OPENING).expect("it opens");
+        opened.check().expect("whole");
+        let kept = now(opened.lines()).expect("read");
+        assert!(
+            kept.len() % 3 == 0 && kept[..] == all[..kept.len()],
+            "noughts at {from}: {} kept",
+            kept.len()
+        );
+        let next = now(opened.append(vec![fact(999, 1, "1 ft")])).expect("kept");
+        assert_eq!(next[0].number(), kept.len() as u64 + 1);
+        counts.insert(kept.len());
+        drop(opened);
+        for ending in ["", "-wal", "-shm"] {
+            let _ = std::fs::remove_file(folder.join(format!("lied.sqlite{ending}")));
+        }
+    }
+    assert!(counts.len() > 3, "{counts:?}");
 }

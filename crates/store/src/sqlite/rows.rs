@@ -48,7 +48,7 @@ pub(super) fn insert(transaction: &Transaction<'_>, line: &Line) -> Result<Line,
         .map_err(told)?;
     if withdraws {
         // Everything else about it goes, in the same transaction; withdrawals themselves stay.
-        let mut others = select(transaction, "WHERE thing = ?1", [&thing[..]], |_| true, usize::MAX)?;
+        let mut others = select(transaction, line.notebook(), "WHERE thing = ?1", [&thing[..]])?;
         others.retain(|other| other.about() == about && other.written().is_some() && !is_withdrawal(other));
         for other in others {
             transaction
@@ -106,65 +106,85 @@ fn is_withdrawn(transaction: &Transaction<'_>, about: About) -> Result<bool, Sto
         .map_err(told)
 }
 
-/// The lines of a condition in the order of the notebook, of those that are wanted at most so many.
+/// The things that their owner has withdrawn, of whatever kind.
+pub(crate) fn withdrawn_things(connection: &Connection) -> Result<Vec<ThingId>, StoreError> {
+    let mut statement =
+        connection.prepare_cached("SELECT thing FROM withdrawn ORDER BY thing").map_err(told)?;
+    let mut rows = statement.query([]).map_err(told)?;
+    let mut things = Vec::new();
+    while let Some(row) = rows.next().map_err(told)? {
+        things.push(ThingId::from_bits(bits(row, 0)?));
+    }
+    Ok(things)
+}
+
+/// What a line is found by: its device, its number there, its check sum.
+pub(super) type Key = (DeviceId, u64, Hash);
+
+/// The key of every line, in the order of the notebook.
+pub(super) fn keys(connection: &Connection) -> Result<Vec<Key>, StoreError> {
+    // The index holds all that is asked for, so that no line is read.
+    let mut statement = connection
+        .prepare_cached("SELECT device, number, hash FROM line INDEXED BY line_in_order ORDER BY place, device, number, hash")
+        .map_err(told)?;
+    let mut rows = statement.query([]).map_err(told)?;
+    let mut keys = Vec::new();
+    while let Some(row) = rows.next().map_err(told)? {
+        keys.push(key(row)?);
+    }
+    Ok(keys)
+}
+
+/// The highest order there is; nought where there is no line.
+pub(super) fn highest_order(connection: &Connection) -> Result<u64, StoreError> {
+    let order: Option<i64> =
+        connection.query_row("SELECT max(place) FROM line", [], |row| row.get(0)).map_err(told)?;
+    up(order.unwrap_or(0))
+}
+
+/// The key in the first three columns of a row.
+pub(super) fn key(row: &Row<'_>) -> Result<Key, StoreError> {
+    let hash = row.get::<_, [u8; 32]>(2).map(Hash::from_bytes).map_err(told)?;
+    Ok((DeviceId::from_bits(bits(row, 0)?), whole(row, 1)?, hash))
+}
+
+/// The line of a key that is there.
+pub(super) fn read(connection: &Connection, notebook: NotebookId, key: Key) -> Result<Line, StoreError> {
+    let (device, number, hash) = key;
+    let sql = format!("SELECT {COLUMNS} FROM line WHERE device = ?1 AND number = ?2 AND hash = ?3");
+    let mut statement = connection.prepare_cached(&sql).map_err(told)?;
+    let mut rows = statement
+        .query(params![&device.bits().to_be_bytes()[..], down(number), &hash.bytes()[..]])
+        .map_err(told)?;
+    match rows.next().map_err(told)? {
+        Some(row) => line_of(row, notebook),
+        None => {
+            Err(StoreError::Damaged { what: format!("line {number} of device {device} cannot be found") })
+        }
+    }
+}
+
+/// The lines of a condition, in the order of the notebook.
 pub(super) fn select(
     connection: &Connection,
+    notebook: NotebookId,
     condition: &str,
     given: impl Params,
-    wanted: impl Fn(&Line) -> bool,
-    most: usize,
 ) -> Result<Vec<Line>, StoreError> {
-    let notebook: Vec<u8> =
-        connection.query_row("SELECT notebook FROM book", [], |row| row.get(0)).map_err(told)?;
-    let notebook = <[u8; 16]>::try_from(notebook)
-        .map_err(|_| StoreError::Damaged { what: "its names cannot be read".to_string() })?;
-    let notebook = NotebookId::from_bits(u128::from_be_bytes(notebook));
     let sql = format!("SELECT {COLUMNS} FROM line {condition} ORDER BY place, device, number, hash");
     let mut statement = connection.prepare_cached(&sql).map_err(told)?;
     let mut rows = statement.query(given).map_err(told)?;
     let mut lines = Vec::new();
-    while lines.len() < most {
-        let Some(row) = rows.next().map_err(told)? else { break };
-        let line = line_of(row, notebook)?;
-        if wanted(&line) {
-            lines.push(line);
-        }
+    while let Some(row) = rows.next().map_err(told)? {
+        lines.push(line_of(row, notebook)?);
     }
     Ok(lines)
 }
 
-/// Every line that can be read out of a file that may be damaged: a row that cannot is passed over, and what stands behind a
-/// page that cannot is asked for device by device.
-pub(crate) fn readable_lines(connection: &Connection) -> Result<Vec<Line>, StoreError> {
-    let notebook: [u8; 16] =
-        connection.query_row("SELECT notebook FROM book", [], |row| row.get(0)).map_err(told)?;
-    let notebook = NotebookId::from_bits(u128::from_be_bytes(notebook));
-    let mut lines = std::collections::BTreeMap::new();
-    // Once along each of the three trees that hold lines, from both ends: a broken page stops each at another place.
-    for order in [
-        "device, number",
-        "device DESC, number DESC",
-        "place",
-        "place DESC",
-        "thing, place",
-        "thing DESC, place DESC",
-    ] {
-        let sql = format!("SELECT {COLUMNS} FROM line ORDER BY {order}");
-        let Ok(mut statement) = connection.prepare(&sql) else { continue };
-        let Ok(mut rows) = statement.query([]) else { continue };
-        while let Ok(Some(row)) = rows.next() {
-            if let Ok(line) = line_of(row, notebook) {
-                lines.insert((line.device(), line.number(), line.hash()), line);
-            }
-        }
-    }
-    Ok(lines.into_values().collect())
-}
-
 /// The columns of a line, in the order that [`line_of`] reads.
-const COLUMNS: &str = "device, number, hash, id, kind, thing, place, at, offset_minutes, version, entry, salt, entry_hash, previous";
+pub(super) const COLUMNS: &str = "device, number, hash, id, kind, thing, place, at, offset_minutes, version, entry, salt, entry_hash, previous";
 
-fn line_of(row: &Row<'_>, notebook: NotebookId) -> Result<Line, StoreError> {
+pub(super) fn line_of(row: &Row<'_>, notebook: NotebookId) -> Result<Line, StoreError> {
     let damaged = |what: &str| StoreError::Damaged { what: what.to_string() };
     let kind: String = row.get(4).map_err(told)?;
     let hash = |column: usize| row.get::<_, [u8; 32]>(column).map(Hash::from_bytes).map_err(told);
@@ -205,7 +225,7 @@ pub(super) fn up(number: i64) -> Result<u64, StoreError> {
     u64::try_from(number).map_err(|_| StoreError::Damaged { what: "a number below nothing".to_string() })
 }
 
-/// No notebook comes near the largest number SQLite has; one that does is refused by the table.
-fn down(number: u64) -> i64 {
+/// Every number that can be kept is far below the largest that SQLite has.
+pub(super) fn down(number: u64) -> i64 {
     i64::try_from(number).unwrap_or(-1)
 }
