@@ -6,7 +6,7 @@ use super::error::FileError;
 
 /// What is wrong and what would do. `{name}` in either stands for an argument.
 #[derive(Clone, Debug)]
-pub(super) struct Mistake {
+pub(crate) struct Mistake {
     code: &'static str,
     case: Option<&'static str>,
     english: &'static str,
@@ -101,7 +101,7 @@ pub(super) fn told_by(error: &dyn Coded, field: String) -> FileError {
 }
 
 /// What would do in a field: the code of the phrase and its English.
-pub(super) type Wanted = (&'static str, &'static str);
+pub(crate) type Wanted = (&'static str, &'static str);
 
 pub(super) const ROUND: Wanted = ("wanted_round", "the readings, under a line [[catch.round]]");
 pub(super) const CATCH_TIME: Wanted =

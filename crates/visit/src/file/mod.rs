@@ -26,7 +26,10 @@ pub use schema::schema;
 pub use template::{Comment, template, template_in};
 
 use crate::record::{About, Setting, Visit};
-use section::{Errors, Part};
+use section::Errors;
+
+pub(crate) use mistake::{Mistake, Wanted};
+pub(crate) use section::{Names, Part};
 
 /// The largest file taken, in bytes. Our own limit: the largest boom's visit is far below it.
 const LARGEST: usize = 1_000_000;
@@ -36,6 +39,15 @@ const LARGEST: usize = 1_000_000;
 /// *Errors*: all of them at once, each with its line and column, what was given and what would do: not UTF-8,
 /// not TOML, an unknown or missing field, a value that is none.
 pub fn read(bytes: &[u8]) -> Result<Visit, FileErrors> {
+    parts(bytes, section::names_of_a_visit, visit_of)
+}
+
+/// Reads the parts of a TOML file in which these names may stand; all mistakes at once.
+pub(crate) fn parts<T>(
+    bytes: &[u8],
+    names: Names,
+    read: impl FnOnce(&Part<'_>) -> T,
+) -> Result<T, FileErrors> {
     if bytes.len() > LARGEST {
         return Err(FileErrors::one(FileError::too_large(LARGEST)));
     }
@@ -45,10 +57,10 @@ pub fn read(bytes: &[u8]) -> Result<Visit, FileErrors> {
     let document =
         DeTable::parse(text).map_err(|error| FileErrors::one(FileError::not_toml(text, &error)))?;
     let errors: Errors = RefCell::new(Vec::new());
-    let whole = Part::whole(document.get_ref(), text, &errors);
-    let visit = visit_of(&whole);
+    let whole = Part::whole(document.get_ref(), text, &errors, names);
+    let read = read(&whole);
     let found = errors.into_inner();
-    if found.is_empty() { Ok(visit) } else { Err(FileErrors::new(found, text)) }
+    if found.is_empty() { Ok(read) } else { Err(FileErrors::new(found, text)) }
 }
 
 fn visit_of(whole: &Part<'_>) -> Visit {

@@ -8,29 +8,33 @@ use toml::de::{DeTable, DeValue};
 use units::{Arg, AsWritten, Coded, Quantity};
 
 use super::error::FileError;
-use super::fields::{SECTIONS, Section};
+use super::fields::SECTIONS;
 use super::mistake::{Mistake, Wanted, told_by};
 
 /// The mistakes found so far, each with the place in the text where it begins.
-pub(super) type Errors = RefCell<Vec<(usize, FileError)>>;
+pub(crate) type Errors = RefCell<Vec<(usize, FileError)>>;
+
+/// The names that may stand in a part of a file, by the part's own name, which is empty for the whole file; `None` where they
+/// are the user's own.
+pub(crate) type Names = fn(&str) -> Option<Vec<&'static str>>;
 
 /// One table of the file.
-pub(super) struct Part<'a> {
+pub(crate) struct Part<'a> {
     table: &'a DeTable<'a>,
     text: &'a str,
     path: String,
     span: Range<usize>,
     errors: &'a Errors,
+    names: Names,
 }
 
 impl<'a> Part<'a> {
-    /// The whole file.
-    pub fn whole(table: &'a DeTable<'a>, text: &'a str, errors: &'a Errors) -> Self {
-        let whole = Self { table, text, path: String::new(), span: 0..0, errors };
-        let tops: Vec<&str> =
-            SECTIONS.iter().map(|section| section.name).filter(|name| !name.contains('.')).collect();
+    /// The whole file, in which these names may stand.
+    pub fn whole(table: &'a DeTable<'a>, text: &'a str, errors: &'a Errors, names: Names) -> Self {
+        let whole = Self { table, text, path: String::new(), span: 0..0, errors, names };
         let unknown = Mistake::new(UNKNOWN, "there is no part of this name").case("part");
-        whole.refuse_unknown(&tops, unknown.would_do("parts that would do: {known}"));
+        whole
+            .refuse_unknown(&names("").unwrap_or_default(), unknown.would_do("parts that would do: {known}"));
         whole
     }
 
@@ -70,13 +74,8 @@ impl<'a> Part<'a> {
     }
 
     fn within(&self, table: &'a DeTable<'a>, path: String, span: Range<usize>) -> Part<'a> {
-        let part = Part { table, text: self.text, path, span, errors: self.errors };
-        if let Some(section) = section_named(&part.path)
-            && !section.fields.is_empty()
-        {
-            let mut names: Vec<&str> = section.fields.iter().map(|field| field.name).collect();
-            let inner = format!("{}.", part.path);
-            names.extend(SECTIONS.iter().filter_map(|section| section.name.strip_prefix(inner.as_str())));
+        let part = Part { table, text: self.text, path, span, errors: self.errors, names: self.names };
+        if let Some(names) = (self.names)(&part.path) {
             let unknown = Mistake::new(UNKNOWN, "there is no field of this name").case("field");
             part.refuse_unknown(&names, unknown.would_do("fields that would do: {known}"));
         }
@@ -328,9 +327,9 @@ impl<'a> Part<'a> {
 }
 
 /// The code of a name that the file does not have.
-pub(super) const UNKNOWN: &str = "file_unknown_field";
+pub(crate) const UNKNOWN: &str = "file_unknown_field";
 /// The code of a value of another kind than is needed.
-pub(super) const WRONG_KIND: &str = "file_wrong_kind";
+pub(crate) const WRONG_KIND: &str = "file_wrong_kind";
 
 fn part_of_its_own(header: &str) -> Mistake {
     Mistake::new(WRONG_KIND, "a part of its own is needed, but {found} stands here")
@@ -339,7 +338,19 @@ fn part_of_its_own(header: &str) -> Mistake {
         .text("header", header)
 }
 
-/// The section a part of the file belongs to.
-fn section_named(path: &str) -> Option<&'static Section> {
-    SECTIONS.iter().find(|section| section.name == path)
+/// The names of a visit file.
+pub(super) fn names_of_a_visit(path: &str) -> Option<Vec<&'static str>> {
+    if path.is_empty() {
+        return Some(
+            SECTIONS.iter().map(|section| section.name).filter(|name| !name.contains('.')).collect(),
+        );
+    }
+    let section = SECTIONS.iter().find(|section| section.name == path)?;
+    if section.fields.is_empty() {
+        return None;
+    }
+    let mut names: Vec<&str> = section.fields.iter().map(|field| field.name).collect();
+    let inner = format!("{path}.");
+    names.extend(SECTIONS.iter().filter_map(|section| section.name.strip_prefix(inner.as_str())));
+    Some(names)
 }

@@ -5,8 +5,10 @@ use sprayer::{RatedFlow, Scale};
 use super::error::CheckError;
 use crate::record::{NamedTip, Visit};
 
-/// The rated flow of the fitted tip, where it is known. A size is taken on the scale its pressure was read in.
-pub(super) fn rated(visit: &Visit) -> Result<Option<RatedFlow>, CheckError> {
+/// Returns the rated flow of the fitted tip, where it is known. A size is taken on the scale its pressure was read in.
+///
+/// *Errors*: a flow or pressure of nothing.
+pub fn rated(visit: &Visit) -> Result<Option<RatedFlow>, CheckError> {
     match visit.machine.as_ref().and_then(|machine| machine.tip.as_ref()) {
         None => Ok(None),
         Some(NamedTip::Rated { flow, pressure }) => {

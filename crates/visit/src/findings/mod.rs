@@ -18,6 +18,7 @@ mod todo;
 pub use catching::{CatchOutcome, RoundOutcome};
 pub use change::change_advice;
 pub use error::CheckError;
+pub use fitted::rated as fitted_flow;
 pub use rate::RateOutcome;
 pub use repeat::Repeat;
 pub use tank::TankOutcome;
