@@ -105,7 +105,44 @@ fn every_mistake() -> Vec<FileError> {
     }
     found.extend(read(b"[visit]\nfarm = \"\xff\"").expect_err("not UTF-8").list().to_vec());
     found.extend(read(&vec![b'#'; 1_000_001]).expect_err("too large").list().to_vec());
+    found.extend(boom_mistakes());
     found
+}
+
+/// Files of a boom with mistakes.
+fn boom_mistakes() -> Vec<FileError> {
+    let supply = "[supply]\ngauge_pressure = \"40 psi\"\n";
+    let feed = "[[section]]\nfeed_length = \"9 ft\"\nfeed_bore = \"3/4 in\"\n";
+    let hose = "hose_bore = \"3/4 in\"\ntip_spacing = \"20 in\"\n";
+    let tips = "tips = [\"0.3 gal/min @ 40 psi\", \"plugged\"]\n";
+    let more = |more: &str| format!("{supply}{feed}{hose}{tips}{more}");
+    let mut texts = vec![
+        String::new(),
+        "[supply]\n[[section]]\n".to_string(),
+        "[supply]\ngauge_pressure = \"2000 psi\"\nhose_length = \"6 ft\"\nminor_loss = -1\n".to_string(),
+        "[supply]\ngauge_pressure = \"40 psi\"\ntotal_flow = \"6 gal/min\"\n[supply.pump]\n".to_string(),
+        "[supply.pump]\n".to_string(),
+        "[supply.pump]\npressure_at_no_flow = \"60 psi\"\ncurve_point = \"9 gal/min @ 60 psi\"\n".to_string(),
+        "[liquid]\nviscosity = \"thick\"\n".to_string(),
+        format!("{supply}[[section]]\nfeed_bore = \"0.1 mm\"\nbody_length = \"1 in\"\ntips = []\n"),
+        format!("{supply}{feed}{tips}"),
+        more(""),
+    ];
+    for fields in [
+        "enters_between = [1, 2]\nfeeds_at = 1",
+        "enters_between = [2, 3]",
+        "feeds_at = 3",
+        "feeds_at = 1\nheight = \"1 ft\"\nleft_height = \"1 ft\"",
+        "feeds_at = 1\nleft_height = \"1 ft\"",
+        "feeds_at = 1\nheight = \"-90 ft\"",
+        "feeds_at = 1\ntip_heights = [\"1 ft\"]",
+    ] {
+        texts.push(more(fields));
+    }
+    let one = "\"1 L/min @ 3 bar\",";
+    texts.push(format!("{supply}{feed}{hose}feeds_at = 1\ntips = [{}]", one.repeat(1001)));
+    let read = |text: &String| visit::boom::read(text.as_bytes()).expect_err(text).list().to_vec();
+    texts.iter().flat_map(read).collect()
 }
 
 #[test]

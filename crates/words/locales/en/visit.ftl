@@ -292,6 +292,49 @@ phrase-of_kinds = kinds { $before } and { $last }
 phrase-this_kind = this sprayer is kind = "{ $kind }"
 phrase-no_kind = without a kind a sprayer is a boom
 
+## Mistakes in a boom's file
+
+file_viscosity = "{ $given }" is no kinematic viscosity that these sums are for
+    .do = write it as "1.3 cSt"; from 0.1 to 100 cSt will do, and water has about 1
+file_minor_loss = "{ $given }" is no loss coefficient K
+    .do = write a number without a unit from 0 up, as { $name } = 2
+file_value-too_many_tips = { $tips } tips are more than a boom has
+    .do = at most { $most } tips
+file_value-bore = "{ $given }" is no bore of a hose
+    .do = give its inner diameter, from 1 mm to 300 mm
+file_value-height = no part of a boom is "{ $given }" above or below its gauge
+    .do = give how much higher it is, as "0.5 m", or lower, as "-0.5 m"
+file_value-supply_twice = the boom is fed in several ways: { $ways }
+    .do = give one of them
+file_value-pump_rises = the pump's pressure does not fall as it gives more
+    .do = the pressure of curve_point must be below pressure_at_no_flow
+file_value-pressure = no sprayer reaches "{ $given }"
+    .do = at most 1000 psi (about 69 bar) is taken
+file_value-fed_twice = both enters_between and feeds_at are given
+    .do = give one of them
+file_value-enters_between = the feed cannot meet the hose there: the section's last tip is number { $tips }
+    .do = give two neighbours among its tips, as enters_between = [3, 4], or feeds_at = 1
+file_value-feeds_at = there is no tip { $tip } in this section of { $tips }
+    .do = give one of its tips, counted from the left of the section
+file_value-heights_twice = both { $first } and { $second } are given
+    .do = give one of them
+file_value-heights_and_tips = the heights ({ $heights }) and the tips ({ $tips }) differ in number
+    .do = give a height for each tip, or left_height and right_height
+phrase-wanted_supply_part = what feeds the boom, under a line [supply]
+phrase-wanted_section_part = the boom's sections, each under a line [[section]]
+phrase-wanted_supply = what holds the flow, as gauge_pressure = "40 psi", total_flow = "6 gal/min", or a part [supply.pump]
+phrase-wanted_hose_bore = the hose's inner diameter, as hose_bore = "1 in"
+phrase-wanted_at_no_flow = the pump's pressure with nothing flowing, as pressure_at_no_flow = "100 psi"
+phrase-wanted_curve_point = another point of the pump's curve, as curve_point = "15 gal/min @ 60 psi"
+phrase-wanted_feed_bore = the inner diameter of the feed hose, as feed_bore = "3/4 in"
+phrase-wanted_feed_length = how long the feed hose is, as feed_length = "10 ft"
+phrase-wanted_boom_hose = the inner diameter of the hose along the boom, as hose_bore = "3/4 in"
+phrase-wanted_tip_spacing = how far the tips stand apart, as tip_spacing = "20 in"
+phrase-wanted_enters = where the feed meets the boom's hose, as enters_between = [3, 4], or feeds_at = 1 for a tip
+phrase-wanted_boom_tips = the tips from left to right, as tips = ["0.30 gal/min @ 40 psi", "plugged"]
+phrase-wanted_body_bore = the inner diameter of the drop and body, as body_bore = "5/16 in"
+phrase-wanted_both_ends = the height of the other end, as left_height = "0 ft", right_height = "2 ft"
+
 ## Remarks in the file to fill in. Names and values of the file stay as they are.
 
 section-opening =

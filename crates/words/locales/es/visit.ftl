@@ -312,6 +312,49 @@ phrase-of_kinds = kind (tipo) { $before } y { $last }
 phrase-this_kind = esta aspersora es kind = "{ $kind }"
 phrase-no_kind = sin kind (tipo), una aspersora es de aguilón
 
+## Errores en el archivo de un aguilón
+
+file_viscosity = "{ $given }" no es una viscosidad cinemática para la que valgan estas cuentas
+    .do = escriba, por ejemplo, "1.3 cSt"; sirve de 0.1 a 100 cSt, y el agua tiene cerca de 1
+file_minor_loss = "{ $given }" no es un coeficiente de pérdida K
+    .do = escriba un número sin unidad, de 0 en adelante, como { $name } = 2
+file_value-too_many_tips = { $tips } boquillas son más de las que tiene un aguilón
+    .do = { $most } boquillas como máximo
+file_value-bore = "{ $given }" no es el diámetro de una manguera
+    .do = dé su diámetro interior, de 1 mm a 300 mm
+file_value-height = ninguna parte de un aguilón está "{ $given }" arriba o abajo de su manómetro
+    .do = diga cuánto más alta está, como "0.5 m", o más baja, como "-0.5 m"
+file_value-supply_twice = el aguilón se alimenta de varias maneras: { $ways }
+    .do = deje una sola
+file_value-pump_rises = la presión de la bomba no baja cuando da más
+    .do = la presión de curve_point debe quedar abajo de pressure_at_no_flow
+file_value-pressure = ninguna aspersora llega a "{ $given }"
+    .do = se acepta hasta 1000 psi (cerca de 69 bar)
+file_value-fed_twice = están los dos: enters_between y feeds_at
+    .do = deje uno solo
+file_value-enters_between = la alimentación no puede entrar ahí: la última boquilla de la sección es la { $tips }
+    .do = dé dos boquillas vecinas, como enters_between = [3, 4], o feeds_at = 1
+file_value-feeds_at = no hay boquilla { $tip } en esta sección de { $tips }
+    .do = dé una de sus boquillas, contada desde la izquierda de la sección
+file_value-heights_twice = están los dos: { $first } y { $second }
+    .do = deje uno solo
+file_value-heights_and_tips = no hay tantas alturas ({ $heights }) como boquillas ({ $tips })
+    .do = dé una altura por boquilla, o left_height y right_height
+phrase-wanted_supply_part = lo que alimenta el aguilón, bajo una línea [supply]
+phrase-wanted_section_part = las secciones del aguilón, cada una bajo una línea [[section]]
+phrase-wanted_supply = lo que mantiene el flujo, como gauge_pressure = "40 psi", total_flow = "6 gal/min", o una parte [supply.pump]
+phrase-wanted_hose_bore = el diámetro interior de la manguera, como hose_bore = "1 in"
+phrase-wanted_at_no_flow = la presión de la bomba cuando nada sale, como pressure_at_no_flow = "100 psi"
+phrase-wanted_curve_point = otro punto de la curva de la bomba, como curve_point = "15 gal/min @ 60 psi"
+phrase-wanted_feed_bore = el diámetro interior de la manguera de alimentación, como feed_bore = "3/4 in"
+phrase-wanted_feed_length = el largo de la manguera de alimentación, como feed_length = "10 ft"
+phrase-wanted_boom_hose = el diámetro interior de la manguera del aguilón, como hose_bore = "3/4 in"
+phrase-wanted_tip_spacing = la separación entre boquillas, como tip_spacing = "20 in"
+phrase-wanted_enters = dónde entra la alimentación, como enters_between = [3, 4], o feeds_at = 1 en una boquilla
+phrase-wanted_boom_tips = las boquillas de izquierda a derecha, como tips = ["0.30 gal/min @ 40 psi", "plugged"]
+phrase-wanted_body_bore = el diámetro interior de la bajada y del portaboquilla, como body_bore = "5/16 in"
+phrase-wanted_both_ends = la altura de la otra punta, como left_height = "0 ft", right_height = "2 ft"
+
 ## Remarks in the file to fill in. Names and values of the file stay as they are.
 
 section-opening =
