@@ -1,5 +1,6 @@
 //! Every key that the app's state and its views say something by stands in both languages.
 #![allow(clippy::expect_used, clippy::panic)] // a test fails by panicking
+#![allow(clippy::disallowed_methods)] // a test reads the source
 
 use std::collections::BTreeSet;
 use std::path::{Path, PathBuf};
@@ -79,4 +80,21 @@ fn every_key_is_there_in_both_languages() {
         );
     }
     assert!(lacking.is_empty(), "{}", lacking.join("\n"));
+}
+
+#[test]
+fn nothing_in_the_apps_words_is_said_by_nobody() {
+    let written = written_keys();
+    let made = made_keys();
+    let (_, text) = words::sources(Language::English)
+        .iter()
+        .find(|(name, _)| *name == "yard")
+        .expect("the app's words are there");
+    let unsaid: Vec<&str> = text
+        .lines()
+        .filter_map(|line| line.split_once(" = ").map(|(key, _)| key))
+        .filter(|key| key.contains('-') && !key.starts_with([' ', '#']))
+        .filter(|key| !written.contains(*key) && !made.contains(*key))
+        .collect();
+    assert!(unsaid.is_empty(), "{}", unsaid.join("\n"));
 }

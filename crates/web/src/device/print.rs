@@ -22,7 +22,7 @@ const SETTLES: Duration = Duration::from_millis(300);
 
 /// Prints a sheet of the open visit.
 pub fn print(app: App, kind: SheetKind) {
-    let Some(page) = app.look(|state| sheets::page(state, kind)) else { return app.say("yard-no_sheet") };
+    let Some(page) = app.look(|state| sheets::framed(state, kind)) else { return app.say("yard-no_sheet") };
     if let Some(before) = document().get_element_by_id(FRAME) {
         before.remove();
     }

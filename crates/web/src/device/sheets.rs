@@ -26,6 +26,20 @@ pub fn page(state: &State, kind: SheetKind) -> Option<String> {
     sheet(state, kind).map(|sheet| report::html::page(&sheet))
 }
 
+/// A sheet as a page for a frame of this page, which holds it to the rules of this page and lends it its letters: the rules and
+/// letters that it carries for elsewhere would only be in the way.
+#[must_use]
+pub fn framed(state: &State, kind: SheetKind) -> Option<String> {
+    page(state, kind).map(|page| without_its_own(&page))
+}
+
+fn without_its_own(page: &str) -> String {
+    let own = |line: &&str| {
+        line.starts_with("@font-face") || line.starts_with("<meta http-equiv=\"Content-Security-Policy\"")
+    };
+    page.lines().filter(|line| !own(line)).collect::<Vec<_>>().join("\n")
+}
+
 /// Which sprayer the sheet to fill in by hand is for.
 fn paper_for(state: &State) -> PaperFor {
     let Some(opened) = state.visit.as_ref() else {
@@ -67,5 +81,22 @@ pub const fn word(kind: SheetKind) -> &'static str {
         SheetKind::Tags => "tags",
         SheetKind::Paper => "paper",
         SheetKind::Before => "before",
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_framed_sheet_keeps_all_but_its_letters_and_rules() {
+        let mut state = State::new(words::Reader::default());
+        state.visit = Some(yard::Opened::new(notebook::ThingId::from_bits(1), yard::Keep::JustLooking));
+        let (whole, framed) =
+            (page(&state, SheetKind::Visit).unwrap(), framed(&state, SheetKind::Visit).unwrap());
+        assert!(whole.contains("@font-face") && whole.contains("Content-Security-Policy"));
+        assert!(!framed.contains("@font-face") && !framed.contains("Content-Security-Policy"));
+        let body = |page: &str| page.split_once("<body>").map(|(_, body)| body.trim_end().to_string());
+        assert_eq!(body(&whole), body(&framed));
     }
 }

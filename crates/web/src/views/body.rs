@@ -21,9 +21,9 @@ pub fn body(step: Step) -> AnyView {
         Step::Tank => view! { <Tank/> }.into_any(),
         Step::Change => view! { <Change/> }.into_any(),
         Step::HandOver => view! { <Fields step/><HandOver/> }.into_any(),
-        Step::Rate => view! { <Fields step/><Found step/><Why of=WhyOf::Rate/> }.into_any(),
+        Step::Rate => view! { <Fields step/><Found step/><Why says="yard-why_rate" of=WhyOf::Rate/> }.into_any(),
         Step::Machine | Step::Look | Step::Spacing | Step::Repeat => {
-            view! { <Fields step/><Found step/><Drawn step/> }.into_any()
+            view! { <Fields step/><div class="wide-only"><Drawn step/></div><Found step/> }.into_any()
         }
     }
 }
@@ -46,14 +46,14 @@ fn Drawn(step: Step) -> impl IntoView {
 
 /// How a number of the whole visit came about.
 #[component]
-fn Why(of: WhyOf) -> impl IntoView {
+fn Why(says: &'static str, of: WhyOf) -> impl IntoView {
     let app = app();
     let asked = of.clone();
     let there = app.memo(move |state| {
         let (worked, blocks) = shown::why(state, &asked);
         !worked.is_empty() || !blocks.is_empty()
     });
-    let says = app.label("yard-why");
+    let says = app.label(says);
     move || {
         let of = of.clone();
         there.get().then(|| {
@@ -124,7 +124,7 @@ fn Drive() -> impl IntoView {
         </div>
         <FieldView name="drive.dash"/>
         <Found step=Step::Drive/>
-        <Why of=WhyOf::Speed/>
+        <Why says="yard-why_speed" of=WhyOf::Speed/>
     }
 }
 
@@ -184,7 +184,7 @@ fn Catch() -> impl IntoView {
         <div class="narrow-only"><CupCells/></div>
         <div class="wide-only"><Drawn step=Step::Catch/></div>
         <Found step=Step::Catch/>
-        <Why of=WhyOf::Cups/>
+        <Why says="yard-why_cups" of=WhyOf::Cups/>
         {move || any.get().then(|| view! {
             <div class="part">
                 <p>{new_round.get()}</p>
@@ -212,7 +212,7 @@ fn Tank() -> impl IntoView {
         <Fields step=Step::Tank/>
         <Found step=Step::Tank/>
         <p class="small">{move || law.get()}</p>
-        <Why of=WhyOf::Tank/>
+        <Why says="yard-why_tank" of=WhyOf::Tank/>
     }
 }
 

@@ -1,6 +1,7 @@
 //! The row of cups on a narrow screen: each tip with its cup, as many beside one another as there is room for.
 
 use leptos::prelude::*;
+use report::sheet::Sign;
 use yard::shown::{self, CupCell};
 
 use crate::app::app;
@@ -30,6 +31,25 @@ pub fn CupCells() -> impl IntoView {
     }
 }
 
+/// The sign under a cup that says something: which way it is off, plugged, or not to be told.
+fn sign(state: &str) -> Option<AnyView> {
+    let path = match state {
+        "high" | "worn" => "M12 2 23 22H1Z",
+        "low" => "M12 22 23 2H1Z",
+        "plugged" => "M1 6 6 1 12 7 18 1 23 6 17 12 23 18 18 23 12 17 6 23 1 18 7 12Z",
+        "cannot_tell" => {
+            return Some(view! { <span class="told">{super::found::sign(Sign::Settle)}</span> }.into_any());
+        }
+        _ => return None,
+    };
+    Some(
+        view! {
+            <span class="told"><svg viewBox="0 0 24 24" aria-hidden="true"><path class="shape-act" d=path/></svg></span>
+        }
+        .into_any(),
+    )
+}
+
 fn one(cell: CupCell) -> impl IntoView {
     let class = match cell.state {
         "in_order" => "",
@@ -55,12 +75,13 @@ fn one(cell: CupCell) -> impl IntoView {
     view! {
         <li class=class>
             <span class="number">{cell.number}</span>
-            <svg viewBox=format!("0 0 48 {HIGH}") aria-hidden="true" preserveAspectRatio="xMidYMax meet">
+            <svg class="of-tip" viewBox=format!("0 0 48 {HIGH}") aria-hidden="true" preserveAspectRatio="xMidYMax meet">
                 {band}
                 {water}
                 <path class="outline" class:dashed=dashed d=format!("M4.5 2 11 {BOTTOM}H37L43.5 2")/>
             </svg>
             <span class="reading">{cell.reading}</span>
+            {sign(cell.state)}
             <span class=if quiet { "heard" } else { "how" }>{cell.word}</span>
         </li>
     }

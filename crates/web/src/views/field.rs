@@ -130,7 +130,7 @@ impl Is {
         let unit = self.unit(units, move || parted().1);
         view! {
             {self.label()}
-            <div class="entry">
+            <div class="entry long">
                 {self.entry("text", move || parted().0, move |typed| shown::list_with_unit(&typed, unit.get_untracked()))}
                 {self.units(units, unit, move |unit| shown::list_with_unit(&parted().0, unit))}
             </div>
@@ -209,10 +209,14 @@ impl Is {
         }
     }
 
+    /// Words at hand are read in the reader's language, and meant as the visit file has them.
     fn letters(self, mode: &'static str, at_hand: Vec<Choice>) -> impl IntoView {
+        let hand = StoredValue::new(at_hand.clone());
+        let read = move || self.text.with(|text| hand.with_value(|hand| shown::read_in(hand, text)));
+        let meant = move |typed: String| hand.with_value(|hand| shown::meant_by(hand, &typed));
         view! {
             {self.label()}
-            <div class="entry">{self.entry(mode, move || self.text.get(), |typed| typed)}</div>
+            <div class="entry">{self.entry(mode, read, meant)}</div>
             {self.hand(at_hand)}
         }
     }

@@ -16,7 +16,7 @@ pub fn SheetScreen(
     kind: SheetKind,
 ) -> impl IntoView {
     let app = app();
-    let page = app.memo(move |state| sheets::page(state, kind));
+    let page = app.memo(move |state| sheets::framed(state, kind));
     let (print_says, share) = (app.label("yard-print"), app.label("yard-share"));
     let none = app.label("yard-no_sheet");
     let title = app.label(title(kind));
@@ -38,7 +38,7 @@ pub fn SheetScreen(
                         <button type="button" class="go" on:click=move |_| app.send(Event::Print(kind))>{print_says.get()}</button>
                         <button type="button" on:click=move |_| app.send(Event::Share(kind))>{share.get()}</button>
                     </div>
-                    <iframe class="sheet-frame" node_ref=frame title=title.get() srcdoc=page on:load=dressed></iframe>
+                    <iframe class="framed" node_ref=frame title=title.get() srcdoc=page on:load=dressed></iframe>
                 </div>
             }.into_any(),
         }}

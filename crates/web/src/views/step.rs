@@ -37,7 +37,7 @@ pub fn StepView(
             <h3>
                 <button
                     type="button"
-                    class="step-head"
+                    class="unfolds"
                     id=format!("step-{}", step.word())
                     aria-expanded=move || open.get().to_string()
                     aria-controls=format!("body-{}", step.word())
@@ -45,7 +45,7 @@ pub fn StepView(
                 >
                     <span class="mark">{move || shape(mark.get())}</span>
                     <span class="name">
-                        <span>{title}</span>
+                        <span class="title">{title}</span>
                         <span class="state" class:act=move || mark.get() == Mark::Act>{word}</span>
                     </span>
                     <span class="says">{move || own.with(|own| own.as_ref().map(|own| own.line.clone()))}</span>
@@ -53,7 +53,7 @@ pub fn StepView(
             </h3>
             <div id=format!("body-{}", step.word()) role="group" aria-labelledby=format!("step-{}", step.word())>
                 {move || open.get().then(|| view! {
-                    <div class="step-body">
+                    <div class="unfolded">
                         <InTheWay lines=in_the_way/>
                         {body(step)}
                         <NextStep step/>

@@ -64,10 +64,10 @@ field-setting_pto_speed = PTO speed (as 540 rpm)
 field-setting_pressure = pressure while all tips spray
 field-setting_pressure_read_at = Where was it read?
 field-setting_gauge_marks = the gauge is marked every
-field-setting_agitation = agitation (on or off)
-field-setting_sections_on = sections on (as all)
-field-setting_controller = rate controller (on, manual, none)
-field-setting_water_in_tank = water in the tank (as half full)
+field-setting_agitation = agitation
+field-setting_sections_on = sections on
+field-setting_controller = rate controller
+field-setting_water_in_tank = water in the tank
 field-look_tips_alike = Are all tips of one kind, size and angle?
 field-look_all_spraying = Does every tip spray?
 field-look_fans_straight = Are the fans straight and clear of one another?
@@ -185,6 +185,10 @@ yard-mark_cannot_tell = cannot tell yet
 yard-with_more_time = with more time
 yard-back = back
 yard-why = why?
+yard-why_rate = how the rate came about
+yard-why_speed = how the speed came about
+yard-why_cups = the cups, tip by tip
+yard-why_tank = how the load came about
 yard-next_step = next: { $step }
 yard-steps = The visit, step by step
 yard-answer = What it comes to
@@ -192,7 +196,6 @@ yard-two_values = Two devices wrote different values. Which one holds?
 yard-this_holds = { $value } holds
 yard-unit_of = unit
 yard-at_hand = usual values
-yard-all_here = To the first screen
 
 ## The first screen
 
@@ -211,13 +214,12 @@ yard-plan_1 = One alone: park, brake on, and let the phone call the tips.
 yard-plan_2 = Two: one holds the cup, the other writes.
 yard-plan_3 = Three or more: several cups in one run, one of you writes.
 yard-begin = Begin a visit
-yard-begin_of = of { $name }
 yard-new_sprayer = a new sprayer
 yard-just_looking = just looking
 yard-just_looking_keeps = nothing is kept
 yard-go_on = Go on with a visit
 yard-last_visit = last visit { $date }
-yard-no_name = no name yet
+yard-no_name = A sprayer without a name
 yard-lines = { $lines ->
         [one] one line
        *[other] { $lines } lines
@@ -226,7 +228,6 @@ yard-settings = settings
 yard-keeping = where it is kept
 yard-copy = make a copy
 yard-opening = The notebook is being opened.
-yard-nothing_here = No sprayer is known here yet.
 
 ## Where it is kept
 
@@ -352,14 +353,12 @@ yard-withdraw_no = keep it
 
 yard-why_title = How it came about
 yard-why_gone = This number is not there any more.
-yard-about_tip = tip { $tip }
 
 ## Earlier visits
 
 yard-last_time = earlier visits beside this one
 yard-last_time_title = This sprayer, visit by visit
 yard-last_time_none = This is its first visit here.
-yard-last_day = day
 yard-last_rate = puts out
 yard-last_mean = a tip gives, on the mean
 yard-last_off = tips off

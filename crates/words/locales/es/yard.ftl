@@ -64,10 +64,10 @@ field-setting_pto_speed = velocidad de la toma de fuerza, PTO (como 540 rpm)
 field-setting_pressure = presión con todas las boquillas echando
 field-setting_pressure_read_at = ¿Dónde se leyó?
 field-setting_gauge_marks = el manómetro está marcado cada
-field-setting_agitation = agitación (encendida: on, apagada: off)
-field-setting_sections_on = secciones abiertas (todas: all)
-field-setting_controller = controlador de dosis (on, manual, ninguno)
-field-setting_water_in_tank = agua en el tanque (medio lleno: half full)
+field-setting_agitation = agitación
+field-setting_sections_on = secciones abiertas
+field-setting_controller = controlador de dosis
+field-setting_water_in_tank = agua en el tanque
 field-look_tips_alike = ¿Son todas las boquillas del mismo tipo, tamaño y ángulo?
 field-look_all_spraying = ¿Echan todas las boquillas?
 field-look_fans_straight = ¿Los abanicos van derechos, sin chocar entre sí?
@@ -185,6 +185,10 @@ yard-mark_cannot_tell = no se sabe todavía
 yard-with_more_time = con más tiempo
 yard-back = regresar
 yard-why = ¿por qué?
+yard-why_rate = cómo se llegó a la dosis
+yard-why_speed = cómo se llegó a la velocidad
+yard-why_cups = los vasos, boquilla por boquilla
+yard-why_tank = cómo se llegó a la carga
 yard-next_step = sigue: { $step }
 yard-steps = La visita, paso por paso
 yard-answer = El resultado
@@ -192,7 +196,6 @@ yard-two_values = Dos dispositivos anotaron valores distintos. ¿Cuál vale?
 yard-this_holds = vale { $value }
 yard-unit_of = unidad
 yard-at_hand = valores usuales
-yard-all_here = A la primera pantalla
 
 ## The first screen
 
@@ -211,13 +214,12 @@ yard-plan_1 = Una persona: estacione, ponga el freno y deje que el teléfono dig
 yard-plan_2 = Dos: una persona pone el vaso, la otra anota.
 yard-plan_3 = Tres o más: varios vasos a la vez, una persona anota.
 yard-begin = Empezar una visita
-yard-begin_of = de { $name }
 yard-new_sprayer = una aspersora nueva
 yard-just_looking = solo mirar
 yard-just_looking_keeps = no se guarda nada
 yard-go_on = Seguir con una visita
 yard-last_visit = última visita: { $date }
-yard-no_name = todavía sin nombre
+yard-no_name = Aspersora sin nombre
 yard-lines = { $lines ->
         [one] una línea
        *[other] { $lines } líneas
@@ -226,7 +228,6 @@ yard-settings = ajustes de pantalla
 yard-keeping = dónde se guarda
 yard-copy = hacer una copia
 yard-opening = Se está abriendo el cuaderno.
-yard-nothing_here = Aquí todavía no se conoce ninguna aspersora.
 
 ## Where it is kept
 
@@ -352,14 +353,12 @@ yard-withdraw_no = dejarla
 
 yard-why_title = Cómo se llegó a esto
 yard-why_gone = Este número ya no está.
-yard-about_tip = boquilla { $tip }
 
 ## Earlier visits
 
 yard-last_time = visitas anteriores junto a esta
 yard-last_time_title = Esta aspersora, visita por visita
 yard-last_time_none = Esta es su primera visita aquí.
-yard-last_day = día
 yard-last_rate = echa
 yard-last_mean = una boquilla da, en promedio
 yard-last_off = boquillas fuera

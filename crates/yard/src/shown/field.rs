@@ -219,6 +219,22 @@ pub fn with_unit(number: &str, unit: &str) -> String {
     }
 }
 
+/// How a word at hand is read; any other letters as they are.
+#[must_use]
+pub fn read_in(at_hand: &[Choice], text: &str) -> String {
+    at_hand.iter().find(|one| one.word == text).map_or_else(|| text.to_string(), |one| one.label.clone())
+}
+
+/// What letters mean: the word at hand that reads like them, or the letters themselves.
+#[must_use]
+pub fn meant_by(at_hand: &[Choice], typed: &str) -> String {
+    let typed = typed.trim();
+    at_hand
+        .iter()
+        .find(|one| one.label == typed)
+        .map_or_else(|| typed.to_string(), |one| one.word.to_string())
+}
+
 /// A list parted from its unit, where all of it has the same.
 #[must_use]
 pub fn list_without_unit(text: &str, units: &[Choice]) -> (String, Option<&'static str>) {

@@ -14,7 +14,7 @@ mod why;
 pub use cups::{CupScreen, SideOfMean, SoFar, cup_screen, small_row};
 pub use field::{
     Choice, Editor, FieldShown, choice_key, field, field_names, fields_of, list_with_unit, list_without_unit,
-    value_said, with_unit, without_unit,
+    meant_by, read_in, value_said, with_unit, without_unit,
 };
 pub use found::{Again, FoundShown, found, product_names, runs, to_do};
 pub use gate::{GateLine, known_sprayers, known_visits, plan_lines};

@@ -162,10 +162,10 @@ fn machine(words: &Words, visit: &Opened) -> (String, Mark) {
     ];
     let spacing = visit.text("sprayer.spacing");
     if !spacing.is_empty() && machine.boom().is_some() {
-        parts.push(spacing.to_string());
+        parts.push(super::value_said(words, spacing));
     }
     if let Some(tank) = &machine.tank {
-        parts.push(words.say("yard-tank_of", &[("tank", tank.text().to_string().into())]));
+        parts.push(words.say("yard-tank_of", &[("tank", super::value_said(words, tank.text()).into())]));
     }
     (parts.join(" · "), Mark::InOrder)
 }

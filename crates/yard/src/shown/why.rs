@@ -42,10 +42,27 @@ pub fn why(state: &State, of: &WhyOf) -> (Vec<Worked>, Vec<Block>) {
         WhyOf::Cups => one(outcome.catch.as_ref().and_then(|catch| catch.now().verdicts.working.as_ref())),
     };
     let tables = match of {
-        WhyOf::Cups => report::make::cup_tables(words, outcome),
+        WhyOf::Cups => report::make::cup_tables(words, outcome).into_iter().map(narrow).collect(),
         _ => Vec::new(),
     };
     (list.into_iter().collect(), tables)
+}
+
+/// Tables stand twice beside themselves on paper; on a screen the second half goes below the first.
+fn narrow(block: Block) -> Block {
+    let Block::Table(mut table) = block else { return block };
+    let half = table.heads.len() / 2;
+    let whole = table.rows.iter().all(|row| row.len() == table.heads.len());
+    if half == 0 || !whole || table.heads.len() % 2 == 1 || table.heads[..half] != table.heads[half..] {
+        return Block::Table(table);
+    }
+    let (first, second): (Vec<_>, Vec<_>) =
+        table.rows.iter().map(|row| (row[..half].to_vec(), row[half..].to_vec())).unzip();
+    let filled = |row: &Vec<String>| row.iter().any(|cell| !cell.is_empty());
+    table.rows = first.into_iter().chain(second).filter(filled).collect();
+    table.heads.truncate(half);
+    table.widths.truncate(half);
+    Block::Table(table)
 }
 
 fn of_finding(words: &Words, visit: &Opened, code: &str, index: usize) -> Option<Worked> {
