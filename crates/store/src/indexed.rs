@@ -4,6 +4,7 @@
 //! at a time, so that no two give one number. The module compiles anywhere, so that it can be checked; it runs in browsers.
 
 mod change;
+mod known;
 mod layout;
 mod opening;
 mod requests;

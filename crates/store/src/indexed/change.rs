@@ -1,7 +1,5 @@
 //! Everything that is written, inside one transaction: all of it is kept, or nothing.
 
-use std::collections::{BTreeMap, BTreeSet};
-
 use js_sys::Array;
 use notebook::{
     About, DeviceId, Draft, Hash, Line, MOST_ENTRY_BYTES, NotebookId, Standing, Taken, is_withdrawal,
@@ -9,10 +7,12 @@ use notebook::{
 use wasm_bindgen::{JsCast, JsValue};
 use web_sys::{IdbCursor, IdbCursorDirection, IdbDatabase, IdbObjectStore, IdbTransaction};
 
+use super::known::{Known, Thing, Written};
 use super::layout::{LINES, OLDER, WITHDRAWN, answered, store};
 use super::requests::{ask, end, why_aborted, writing};
 use super::rows::{self, ABOUT, Key, PLACE};
 use super::told::{damaged, told};
+use crate::reach::{Reach, can_be_kept, in_turn};
 use crate::{StoreError, TakenIn};
 
 /// How many lines are looked up together. Our own choice: enough to keep the browser busy, few enough to hold in memory.
@@ -26,24 +26,8 @@ pub(super) struct Change {
     /// What older versions kept lines in.
     older: Vec<IdbObjectStore>,
     notebook: NotebookId,
-    /// Of lines that were looked up, whether they are here and whether something is written in them.
-    known: BTreeMap<Key, Option<Written>>,
-    /// Of things that were looked up, whether they were withdrawn.
-    things: BTreeMap<About, Thing>,
+    known: Known,
     state: State,
-}
-
-/// Whether a line that is here has what was written in it.
-#[derive(Clone, Copy, PartialEq, Eq)]
-enum Written {
-    Here,
-    TakenOut,
-}
-
-#[derive(Clone, Copy, PartialEq, Eq)]
-enum Thing {
-    Stays,
-    Withdrawn,
 }
 
 #[derive(PartialEq, Eq)]
@@ -71,8 +55,7 @@ impl Change {
             withdrawn: store(transaction, WITHDRAWN)?,
             older: older.map(|name| store(transaction, name)).collect::<Result<_, _>>()?,
             notebook,
-            known: BTreeMap::new(),
-            things: BTreeMap::new(),
+            known: Known::default(),
             state: State::Open,
         })
     }
@@ -95,25 +78,30 @@ impl Change {
         let of_device = rows::of_device(device)?;
         let last =
             ask(self.lines.open_key_cursor_with_range_and_direction(&of_device, IdbCursorDirection::Prev));
-        let by_place = self.lines.index(PLACE).map_err(|error| told(&error))?;
-        let order =
-            ask(by_place.open_key_cursor_with_range_and_direction(&JsValue::NULL, IdbCursorDirection::Prev));
+        let highest = self.highest()?;
         // Asked together with the other two: one way there and back for the most usual change, a single reading.
-        self.look_up_things(drafts.iter().map(|draft| draft.about)).await?;
-        let last = cursor(last.await?).map(|at| rows::key_of(&at.key().map_err(|error| told(&error))?));
-        let order = cursor(order.await?).map(|at| at.key().map_err(|error| told(&error)));
-        let (number, previous) = match last.transpose()? {
-            Some(key) => (rows::device_and_number(&key).1, rows::hash(&key)),
+        let things = drafts.iter().map(|draft| draft.about);
+        self.known.look_up_things(&self.withdrawn, things).await?;
+        let (number, previous) = match cursor(last.await?) {
+            Some(at) => {
+                let key = rows::key_of(&at.key().map_err(|error| told(&error))?)?;
+                (rows::device_and_number(&key).1, rows::hash(&key))
+            }
             None => (0, Hash::NOTHING),
         };
-        let order = order.transpose()?.map_or(0, |place| rows::order_of(&place));
         let mut standing = Standing {
             notebook: self.notebook,
             device,
             number: number.saturating_add(1),
-            order: order.saturating_add(1),
+            order: highest.await?.saturating_add(1),
             previous,
         };
+        let more = u64::try_from(drafts.len()).unwrap_or(u64::MAX);
+        can_be_kept(&Standing {
+            number: standing.number.saturating_add(more),
+            order: standing.order.saturating_add(more),
+            ..standing
+        })?;
         let mut lines = Vec::with_capacity(drafts.len());
         for draft in drafts {
             let line = Line::seal(draft, standing);
@@ -124,7 +112,7 @@ impl Change {
                 ..standing
             };
             // A number that nobody had before is not looked up.
-            self.known.insert(rows::key(&line), None);
+            self.known.is_new(rows::key(&line));
             lines.push(self.keep(line).await?.0);
         }
         Ok(lines)
@@ -138,14 +126,17 @@ impl Change {
 
     async fn take_in_turn(&mut self, lines: Vec<Line>) -> Result<TakenIn, StoreError> {
         let mut taken = TakenIn::default();
-        for some in lines.chunks(AT_ONCE) {
-            self.look_up_lines(some).await?;
-            self.look_up_things(some.iter().map(Line::about)).await?;
+        let mut reach = Reach::of(self.highest()?.await?);
+        for some in in_turn(lines).chunks(AT_ONCE) {
+            self.look_up(some).await?;
             for line in some {
                 let became = if line.notebook() != self.notebook {
                     Taken::Foreign
                 } else if !line.is_whole() {
                     Taken::Changed
+                } else if !reach.takes(line) {
+                    taken.beyond += 1;
+                    continue;
                 } else {
                     self.keep(line.clone()).await?.1
                 };
@@ -155,18 +146,40 @@ impl Change {
         Ok(taken)
     }
 
+    /// Copies lines that an older version kept here.
+    pub(super) async fn copy(&mut self, lines: &[Line]) -> Result<(), StoreError> {
+        for some in lines.chunks(AT_ONCE) {
+            self.look_up(some).await?;
+            for line in some {
+                self.keep(line.clone()).await?;
+            }
+        }
+        Ok(())
+    }
+
+    /// The highest order of all lines; nought where there is none. Asked at once, answered when it is awaited.
+    fn highest(&self) -> Result<impl Future<Output = Result<u64, StoreError>> + use<>, StoreError> {
+        let places = self.lines.index(PLACE).map_err(|error| told(&error))?;
+        let last =
+            ask(places.open_key_cursor_with_range_and_direction(&JsValue::NULL, IdbCursorDirection::Prev));
+        Ok(async move {
+            let place = cursor(last.await?).map(|at| at.key().map_err(|error| told(&error)));
+            Ok(place.transpose()?.map_or(0, |place| rows::order_of(&place)))
+        })
+    }
+
     /// Keeps a line that was looked up, without what is written where its thing was withdrawn; gives it as it was kept.
     async fn keep(&mut self, line: Line) -> Result<(Line, Taken), StoreError> {
         let about = line.about();
         let withdraws = is_withdrawal(&line);
-        if withdraws && self.things.insert(about, Thing::Withdrawn) != Some(Thing::Withdrawn) {
+        if withdraws && self.known.withdraw(about) == Thing::Stays {
             self.withdraw(about).await?;
         }
-        let withdrawn = self.things.get(&about) == Some(&Thing::Withdrawn);
-        let line = if withdrawn && !withdraws { line.bare() } else { line };
+        let goes = !withdraws && self.known.thing(about) == Thing::Withdrawn;
+        let line = if goes { line.bare() } else { line };
         let key = rows::key(&line);
-        let written = if line.written().is_some() { Written::Here } else { Written::TakenOut };
-        let became = match self.known.get(&key).copied().flatten() {
+        let written = Written::of(&line);
+        let became = match self.known.line(&key) {
             None => {
                 readable_again(&line)?;
                 // Not awaited: should it fail, the whole transaction does, and says why at its end.
@@ -181,7 +194,7 @@ impl Change {
             }
             Some(_) => return Ok((line, Taken::Known)),
         };
-        self.known.insert(key, Some(written));
+        self.known.is_here(key, written);
         Ok((line, became))
     }
 
@@ -200,7 +213,7 @@ impl Change {
             if other.about() == about && other.written().is_some() && !is_withdrawal(&other) {
                 let key = rows::key(&other);
                 self.write_over(&key, &other.bare())?;
-                self.known.insert(key, Some(Written::TakenOut));
+                self.known.is_here(key, Written::TakenOut);
             }
         }
         Ok(())
@@ -213,32 +226,9 @@ impl Change {
         Ok(())
     }
 
-    async fn look_up_lines(&mut self, lines: &[Line]) -> Result<(), StoreError> {
-        let keys: BTreeSet<Key> = lines.iter().map(rows::key).collect();
-        let new = keys.into_iter().filter(|key| !self.known.contains_key(key));
-        let asked: Vec<_> = new.map(|key| (key, ask(self.lines.get(&rows::given(&key))))).collect();
-        for (key, answer) in asked {
-            let row = answer.await?;
-            let known = if row.is_undefined() {
-                None
-            } else {
-                let line = rows::line_of(&row, self.notebook)?;
-                Some(if line.written().is_some() { Written::Here } else { Written::TakenOut })
-            };
-            self.known.insert(key, known);
-        }
-        Ok(())
-    }
-
-    async fn look_up_things(&mut self, things: impl Iterator<Item = About>) -> Result<(), StoreError> {
-        let things: BTreeSet<About> = things.filter(|about| !self.things.contains_key(about)).collect();
-        let asked: Vec<_> =
-            things.into_iter().map(|about| (about, ask(self.withdrawn.get(&rows::word(about))))).collect();
-        for (about, answer) in asked {
-            let thing = if answer.await?.is_undefined() { Thing::Stays } else { Thing::Withdrawn };
-            self.things.insert(about, thing);
-        }
-        Ok(())
+    async fn look_up(&mut self, lines: &[Line]) -> Result<(), StoreError> {
+        self.known.look_up_lines(&self.lines, lines, self.notebook).await?;
+        self.known.look_up_things(&self.withdrawn, lines.iter().map(Line::about)).await
     }
 
     /// Ends it, and comes back when all of it is on the disk.

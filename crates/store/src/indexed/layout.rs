@@ -86,10 +86,9 @@ async fn from_texts(transaction: &IdbTransaction, book: &IdbObjectStore) -> Resu
         ask(book.add_with_key(&value.into(), &key.into())).await?;
     }
     let texts: Array = answered(ask(store(transaction, "texts")?.get_all()).await?)?;
+    let lines: Result<Vec<_>, _> = texts.iter().map(|text| line_of_text(&text, notebook)).collect();
     let mut change = Change::within(transaction, notebook)?;
-    for text in texts {
-        change.take(vec![line_of_text(&text, notebook)?]).await?;
-    }
+    change.copy(&lines?).await?;
     change.let_be();
     Ok(())
 }
