@@ -21,8 +21,8 @@ macro_rules! files {
     };
 }
 
-const ENGLISH: &[(&str, &str)] = files!("en": "common", "units", "catch", "calibration", "planning", "visit", "command", "report", "notebook", "server", "yard");
-const SPANISH: &[(&str, &str)] = files!("es": "common", "units", "catch", "calibration", "planning", "visit", "command", "report", "notebook", "server", "yard");
+const ENGLISH: &[(&str, &str)] = files!("en": "common", "units", "catch", "calibration", "planning", "visit", "command", "report", "notebook", "server", "yard", "diagnosis");
+const SPANISH: &[(&str, &str)] = files!("es": "common", "units", "catch", "calibration", "planning", "visit", "command", "report", "notebook", "server", "yard", "diagnosis");
 
 /// What is read out of: the words of one language, said the way one reader writes numbers, units and dates.
 pub struct Words {

@@ -29,6 +29,7 @@ pub use conformity::{Risk, probability_within};
 pub use error::{CatchError, ShareOf};
 pub(crate) use limit::OWN_LIMIT;
 pub use limit::{Against, Limit};
+pub(crate) use measured::flow_of;
 pub use measured::{DeviationRange, Uncertainties, measured};
 pub use new_tip::{AgainstNew, NewTip, against_new};
 pub use profile::{LimitProfile, ProfileError, profiles};

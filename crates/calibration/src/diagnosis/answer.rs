@@ -5,7 +5,7 @@ use units::Flow;
 use super::cause::Cause;
 use super::diagnose::{Boom, DiagnosisModel, numbers_by_section};
 use super::infer::{COARSE, FED, Found, FoundTip};
-use super::offsets::{LOWEST_BASE, LOWEST_FLOW, STEP, at, flow_at};
+use super::offsets::{LOWEST_BASE, STEP, at, flow_at};
 use super::quantile::{TOLD, mean_and_spread, quantile};
 use super::section::LOSSES;
 use crate::catch::TipCatches;
@@ -28,6 +28,10 @@ pub struct TipDiagnosis {
     pub misread: Vec<f64>,
     /// What it most likely gives against a new tip, while it runs: mean and standard deviation of the logarithm.
     pub off: Option<(f64, f64)>,
+    /// What its cups read against a new tip, all together: the logarithm; nothing where nothing was read.
+    pub read: Option<f64>,
+    /// How far the marks of its first cup are apart, as a share of what was read.
+    pub marks: Option<f64>,
     /// Weights over flows by cause, for trying further cups.
     pub(super) flows: Vec<[f64; 5]>,
 }
@@ -75,8 +79,6 @@ pub struct Diagnosis {
     pub boom: BoomDiagnosis,
     /// What a new tip gives at the pressure; nothing where it is not known.
     pub new_flow: Option<Flow>,
-    /// The chance that a catch is misread, as it was believed beforehand.
-    pub(super) misread_before: f64,
 }
 
 impl TipDiagnosis {
@@ -106,7 +108,7 @@ pub(super) fn put_together(
     tips: &[&TipCatches],
     boom: &Boom,
     new_flow: Option<Flow>,
-    mut parts: Vec<(f64, f64, Found)>,
+    parts: &[(f64, f64, Found)],
     log_off: f64,
     model: &DiagnosisModel,
 ) -> Diagnosis {
@@ -147,23 +149,16 @@ pub(super) fn put_together(
         .zip(&boom.kinds)
         .map(|(tip, (section, kind))| {
             let of = |found: &Found| found.sections[*section].tips[*kind].clone();
-            tip_of(
-                tip.number,
-                *section,
-                parts.iter().map(|(_, _, found)| of(found)),
-                &weights,
-                (all, off),
-                model,
-            )
+            let parts = parts.iter().map(|(_, _, found)| of(found));
+            let found = tip_of(tip.number, *section, parts, &weights, (all, off), model);
+            TipDiagnosis { read: boom.read(tip), marks: boom.marks(tip), ..found }
         })
         .collect();
-    parts.clear();
     Diagnosis {
         tips: found_tips,
         sections,
         boom: BoomDiagnosis { offset, low, high, probability_off: off, drift },
         new_flow,
-        misread_before: model.priors.catches.shares()[1],
     }
 }
 
@@ -203,6 +198,8 @@ fn tip_of(
         causes: shares.map(|share| off * share),
         misread: Vec::new(),
         off: None,
+        read: None,
+        marks: None,
         flows: Vec::new(),
     };
     for (part, weight) in parts.zip(weights) {
@@ -221,7 +218,6 @@ fn tip_of(
 }
 
 /// The logarithm of the flow in the middle of a coarse step.
-pub(super) fn coarse_at(place: usize) -> f64 {
-    debug_assert!(at(LOWEST_FLOW) < 0.0);
+fn coarse_at(place: usize) -> f64 {
     flow_at(place * COARSE) + (COARSE - 1) as f64 / 2.0 * STEP
 }

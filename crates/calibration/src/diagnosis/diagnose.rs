@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use sprayer::{GroupId, RatedFlow, Scale, TipSize, WATER_AT_20_C};
-use units::{Flow, Pressure, Quantity};
+use units::{Density, Flow, Pressure, Quantity};
 
 use super::answer::{Diagnosis, put_together};
 use super::evidence::{Taken, TipEvidence};
@@ -11,7 +11,7 @@ use super::infer::{Alike, Found, infer};
 use super::priors::Priors;
 use super::seen::{Seen, says};
 use super::states::Laws;
-use crate::catch::{Catch, CatchError, Round, TipCatches, Uncertainties};
+use crate::catch::{Catch, CatchError, Round, TipCatches, Uncertainties, flow_of};
 use crate::verdict::NORMAL_FIVE;
 
 /// What the tips are held against.
@@ -77,7 +77,7 @@ pub fn diagnose(
     let laws = Laws::of(&model.priors, &other_sizes(rated));
     let taken = Taken { new_flow, density: round.density, doubts: &model.doubts, priors: &model.priors };
     let boom_law = boom_law(rated, model);
-    let boom = Boom::of(&tips, model);
+    let boom = Boom::of(&tips, new_flow, round.density, model);
 
     let mut parts: Vec<(f64, f64, Found)> = Vec::new();
     for (drift, weight) in drifts(model) {
@@ -86,7 +86,7 @@ pub fn diagnose(
         parts.push((drift, libm::log(weight) + found.log, found));
     }
     let log_off = boom.log_off(&tips, &taken, model);
-    Ok(put_together(&tips, &boom, rated.map(|_| Flow::from_si(new_flow)), parts, log_off, model))
+    Ok(put_together(&tips, &boom, rated.map(|_| Flow::from_si(new_flow)), &parts, log_off, model))
 }
 
 /// The tips by section and by cups that are alike.
@@ -97,14 +97,17 @@ pub(super) struct Boom {
     pub kinds: Vec<(usize, usize)>,
     /// For each section the first tip of each kind, and how many there are.
     pub firsts: Vec<Vec<(usize, f64)>>,
+    new_flow: f64,
+    density: Density,
 }
 
 impl Boom {
-    fn of(tips: &[&TipCatches], model: &DiagnosisModel) -> Self {
+    fn of(tips: &[&TipCatches], new_flow: f64, density: Density, model: &DiagnosisModel) -> Self {
         let mut numbers: Vec<u16> = tips.iter().map(|tip| tip.section).collect();
         numbers.sort_unstable();
         numbers.dedup();
-        let mut boom = Self { firsts: vec![Vec::new(); numbers.len()], kinds: Vec::new(), numbers };
+        let firsts = vec![Vec::new(); numbers.len()];
+        let mut boom = Self { firsts, kinds: Vec::new(), numbers, new_flow, density };
         for (place, tip) in tips.iter().enumerate() {
             let section = boom.numbers.iter().position(|number| *number == tip.section).unwrap_or(0);
             // Cups in a known order are each something of their own, and so is a tip that was looked at.
@@ -145,6 +148,19 @@ impl Boom {
             Alike { copies: *copies, tables: laws.tables(&evidence, &says), evidence, says }
         };
         self.firsts.iter().map(|tips| tips.iter().map(alike).collect()).collect()
+    }
+
+    /// What a tip's cups read against a new tip, all together: the logarithm; nothing where nothing was read.
+    pub fn read(&self, tip: &TipCatches) -> Option<f64> {
+        let flow = flow_of(tip, self.density);
+        (flow > 0.0).then(|| libm::log(flow / self.new_flow))
+    }
+
+    /// How far the marks of a tip's first cup are apart, as a share of what was read.
+    pub fn marks(&self, tip: &TipCatches) -> Option<f64> {
+        let first = tip.catches.first()?;
+        let volume = first.volume(self.density);
+        volume.is_positive().then(|| first.step(self.density).ratio_to(volume))
     }
 
     /// The logarithm of the probability of all cups if the boom was not switched on.

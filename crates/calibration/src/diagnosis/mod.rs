@@ -16,23 +16,33 @@
 //! | `infer` | the sums over boom and sections |
 //! | `diagnose` | from a round to all of that |
 //! | `answer` | what is told |
+//! | `tell`, `tell_tip`, `patterns` | the same in a grower's words |
+//! | `next` | what to look at next, and when to stop |
+//! | `chance` | chances as they are told |
 //! | `quantile` | medians and ranges |
 
 mod answer;
 mod beyond;
 mod cause;
+mod chance;
 mod diagnose;
 mod evidence;
 mod infer;
+mod next;
 mod offsets;
+mod patterns;
 mod priors;
 mod quantile;
 mod section;
 mod seen;
 mod states;
+mod tell;
+mod tell_tip;
 
 pub use answer::{BoomDiagnosis, Diagnosis, RESTRICTED_FROM, SectionDiagnosis, TipDiagnosis};
 pub use cause::Cause;
 pub use diagnose::{DiagnosisModel, Rated, diagnose};
+pub use next::{CheckKind, Checking, NextCheck, next_checks};
 pub use priors::{Broad, Counts, Priors};
-pub use seen::Seen;
+pub use seen::{Looked, Seen};
+pub use tell::tell_diagnosis;

@@ -21,6 +21,16 @@ impl<const KINDS: usize> Counts<KINDS> {
         self.0.iter_mut().zip(seen.0).for_each(|(own, seen)| *own += seen);
     }
 
+    /// Weighs each by how likely something that was seen is under it; how much is known stays as it was.
+    pub fn weigh(&mut self, likely: &[f64; KINDS]) {
+        let before: f64 = self.0.iter().sum();
+        let weighed = Self::new(core::array::from_fn(|kind| self.0[kind] * likely[kind]));
+        let after: f64 = weighed.0.iter().sum();
+        if after > 0.0 {
+            *self = Self(weighed.0.map(|count| count * before / after));
+        }
+    }
+
     /// The share of each, all adding to one; all alike where nothing was ever seen.
     #[must_use]
     pub fn shares(&self) -> [f64; KINDS] {

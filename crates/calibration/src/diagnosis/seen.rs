@@ -1,6 +1,7 @@
 //! What was seen beside the cups, each as a likelihood of the tip's causes.
 
 use super::cause::Cause;
+use super::priors::Priors;
 
 /// Something that was looked at.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -69,4 +70,48 @@ pub(super) fn says(seen: &[Seen], tip: u32) -> [f64; 5] {
         says.iter_mut().zip(one.likelihood()).for_each(|(sum, likely)| *sum *= likely);
     }
     says
+}
+
+/// Something that was seen of the sprayer as a whole.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Looked {
+    /// Tips of several kinds, sizes or colours.
+    TipsMixed,
+    /// All tips of one kind, size and colour.
+    TipsAlike,
+    /// Strainers that are dirty.
+    StrainersDirty,
+    /// Strainers that are clean.
+    StrainersClean,
+    /// A gauge that does not go back to zero.
+    GaugeOff,
+}
+
+impl Looked {
+    /// Weighs what is believed beforehand by it.
+    ///
+    /// *Assumptions*: how many times likelier each makes what it points at is ours: a mixed set is five times as likely to
+    /// hold a given wrong tip, one that was looked through a fifth; dirty strainers make a restriction three times as
+    /// likely and a partly plugged tip twice, clean ones half of both; a gauge that does not return is off more often
+    /// than not.
+    pub fn weigh(self, priors: &mut Priors) {
+        match self {
+            Self::TipsMixed => priors.tips.weigh(&[1.0, 1.0, 1.0, 1.0, 5.0]),
+            Self::TipsAlike => priors.tips.weigh(&[1.0, 1.0, 1.0, 1.0, 0.2]),
+            Self::StrainersDirty => {
+                priors.sections.weigh(&[1.0, 3.0, 3.0]);
+                priors.tips.weigh(&[1.0, 1.0, 2.0, 2.0, 1.0]);
+            }
+            Self::StrainersClean => {
+                priors.sections.weigh(&[1.0, 0.5, 1.0]);
+                priors.tips.weigh(&[1.0, 1.0, 0.5, 0.5, 1.0]);
+            }
+            Self::GaugeOff => {
+                let wide = priors.boom.iter().map(|(_, spread)| *spread).fold(0.0, f64::max);
+                for (weight, spread) in &mut priors.boom {
+                    *weight *= if *spread < wide { 1.0 } else { 6.0 };
+                }
+            }
+        }
+    }
 }

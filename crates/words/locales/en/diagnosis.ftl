@@ -1,0 +1,101 @@
+### What is most likely wrong, and what to look at next.
+
+## What may explain a tip's cups
+
+word-cause_worn = a worn tip
+word-cause_partly_plugged = a partly plugged tip
+word-cause_plugged = a plugged tip
+word-cause_smaller_tip = a smaller tip fitted
+word-cause_larger_tip = a larger tip fitted
+word-cause_misread = a cup misread or mistimed
+word-cause_chance = a sound tip, off by chance
+
+## What is told
+
+boom_is_off = Nothing comes out anywhere: most likely the pump or the boom valve is off ({ $chance }).
+    .do = Look at the pump, the tank valve and the boom valve, then catch again.
+section_shut = Nothing comes out of section { $section } (tips { $tips }): most likely its valve is shut or its strainer blocked ({ $chance }).
+    .do = Pressure off, tank valve shut, gloves on: then open the section's strainer and clean it with a soft brush or air, never the mouth. Look at its valve and hose too.
+section_restricted = Section { $section } (tips { $tips }) most likely gives { $loss } less than the best-fed section ({ $low } to { $high }). Chance that it is restricted: { $chance }.
+    .do = Pressure off, tank valve shut, gloves on: then open the section's strainer and clean it with a soft brush or air, never the mouth. Look at its valve and hose too.
+boom_all_high = All tips give more than new ones would at this pressure, by { $off } ({ $low } to { $high }): the gauge reads low, the set is worn alike, or larger tips are fitted. Cups alone cannot tell which.
+    .do = Read the pressure at a tip with a gauge you trust, and look at the size printed on the tips.
+boom_all_low = All tips give less than new ones would at this pressure, by { $off } ({ $low } to { $high }): the gauge reads high, pressure is lost on the way to the boom, or smaller tips are fitted. Cups alone cannot tell which.
+    .do = Read the pressure at a tip with a gauge you trust, and look at the size printed on the tips.
+boom_one_side-left = The left half gives { $by } less than the right half.
+    .do = Look for a kinked hose, a half-shut valve and a dirty strainer on that side; read the pressure at a tip on each side.
+boom_one_side-right = The right half gives { $by } less than the left half.
+    .do = Look for a kinked hose, a half-shut valve and a dirty strainer on that side; read the pressure at a tip on each side.
+boom_tapers = Both ends of the boom give less than its middle, by { $by }.
+    .do = The boom hose is small for this flow, or its lining has come loose: read the pressure at an end tip and at a middle one.
+flow_drifts-fell = The flow most likely fell by { $by } from the first cup to the last: in the order of the cups, not along the boom.
+    .do = Hold the pressure steady, let it run a while, and catch the first tips again.
+flow_drifts-rose = The flow most likely rose by { $by } from the first cup to the last: in the order of the cups, not along the boom.
+    .do = Hold the pressure steady, let it run a while, and catch the first tips again.
+cups_all_alike = All { $count } cups read just the same. Tips are hardly ever so alike.
+    .do = Catch two or three of them again and read them one by one.
+nothing_found = These cups show nothing wrong: every tip is sound with a chance of at least { $chance }.
+tip_most_likely-nothing = Tip { $tip } gives next to nothing: most likely { $first } ({ $first_chance }), or { $second } ({ $second_chance }).
+    .do = Pressure off. Clean the tip and its strainer with a soft brush or air, gloves on, never the mouth, and catch it again.
+tip_most_likely-nothing_sure = Tip { $tip } gives next to nothing: most likely { $first } ({ $first_chance }).
+    .do = Pressure off. Clean the tip and its strainer with a soft brush or air, gloves on, never the mouth, and catch it again.
+tip_most_likely-low = Tip { $tip } is low: most likely { $first } ({ $first_chance }), or { $second } ({ $second_chance }).
+    .do = Swap tips { $tip } and { $other } and catch both: if the low one moves with the tip, it is the tip.
+tip_most_likely-low_sure = Tip { $tip } is low: most likely { $first } ({ $first_chance }).
+    .do = Swap tips { $tip } and { $other } and catch both: if the low one moves with the tip, it is the tip.
+tip_most_likely-low_alone = Tip { $tip } is low: most likely { $first } ({ $first_chance }), or { $second } ({ $second_chance }).
+    .do = Catch it again, then clean it.
+tip_most_likely-low_alone_sure = Tip { $tip } is low: most likely { $first } ({ $first_chance }).
+    .do = Catch it again, then clean it.
+tip_most_likely-high = Tip { $tip } is high: most likely { $first } ({ $first_chance }), or { $second } ({ $second_chance }).
+    .do = Look at the size and colour of the tip, then catch it again.
+tip_most_likely-high_sure = Tip { $tip } is high: most likely { $first } ({ $first_chance }).
+    .do = Look at the size and colour of the tip, then catch it again.
+tip_most_likely-odd = Tip { $tip } is odd: most likely { $first } ({ $first_chance }), or { $second } ({ $second_chance }).
+    .do = Catch it again.
+tip_most_likely-odd_sure = Tip { $tip } is odd: most likely { $first } ({ $first_chance }).
+    .do = Catch it again.
+
+## On the command line
+
+line-most_likely_wrong = Most likely
+line-look_next = Look at next
+line-nothing_worth_looking_at = Nothing: the next check would take longer than what it settles is worth.
+check-catch_again = { $tips-count ->
+        [one] Catch tip { $tips } once more.
+       *[other] Catch tips { $tips } once more.
+    }
+check-look_at_tip = { $tips-count ->
+        [one] Look at the size and colour of tip { $tips }.
+       *[other] Look at the size and colour of tips { $tips }.
+    }
+check-read_pressure = { $section ->
+        [0] Read the pressure at a tip with a gauge you trust.
+       *[other] Read the pressure at a tip of section { $section } and at one of the best-fed section.
+    }
+check-open_strainer = Open the strainer of section { $section }: pressure off, tank valve shut, gloves on; a soft brush or air, never the mouth.
+check-worth = Takes about { $minutes } min; settles { $settles } of an answer on average.
+
+## Mistakes
+
+no_sections = sections: a list of lists is needed
+    .do = write "sections": [["19 fl oz", "18 fl oz"], ["15 fl oz", null]]
+wrong_kind-sections = { $given } will not do
+    .do = write the readings of each section in a list of its own, as [["19 fl oz"], ["15 fl oz"]]
+no_cups = no cup was caught, so there is nothing to go by
+    .do = add [catch] with its readings
+
+## Help
+
+help-diagnose = What is most likely wrong: tips, sections, the boom, a cup misread; and what to look at next
+help-diagnose-after =
+    Examples:
+      evenswath diagnose my-visit.toml
+      evenswath diagnose --batch sprayers.jsonl --json
+    The file is a visit file, or one test. A line of a batch:
+      { "{" }"rated": "0.30 gal/min @ 40 psi", "pressure": "40 psi", "time": "30 s", "step": "1 fl oz",
+       "sections": [["19 fl oz", "18 fl oz"], ["15 fl oz", null]]{ "}" }
+    Sections go from the left as the driver sits; null where a tip was not caught, a list where it was
+    caught again. One test in a file of its own has the same fields as TOML.
+help-diagnose-file = The visit file, or a file of one test; - for standard input
+help-diagnose-batch = A file of JSON lines, one test each; - for standard input

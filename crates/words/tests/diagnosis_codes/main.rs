@@ -1,0 +1,117 @@
+//! Everything that a diagnosis tells is said in both languages, out of the real functions.
+
+#![allow(clippy::expect_used, clippy::panic)] // a test fails by panicking
+
+#[path = "../../../calibration/tests/made_diagnosis/mod.rs"]
+mod made_diagnosis;
+#[allow(dead_code)] // a diagnosis has no workings
+#[path = "../calibration_codes/said.rs"]
+mod said;
+
+use calibration::diagnosis::{CheckKind, DiagnosisModel, tell_diagnosis};
+use made_diagnosis::{Boom, boom};
+use said::Said;
+use units::{Arg, Args, Finding};
+use words::{Language, Words};
+
+fn millilitres(sections: &[&[f64]]) -> Boom {
+    Boom { unit: "mL", step: 5.0, ..boom(sections) }
+}
+
+/// A boom of one section, its tips caught in order and the first once more at the end.
+fn in_order(readings: &[f64], last: f64) -> Boom {
+    let mut tips: Vec<Vec<f64>> = readings.iter().map(|reading| vec![*reading]).collect();
+    tips[0].push(last);
+    let count = u32::try_from(readings.len()).expect("few");
+    let model = DiagnosisModel { order: (1..=count).chain([1]).collect(), ..DiagnosisModel::default() };
+    Boom { sections: vec![tips], model, ..millilitres(&[]) }
+}
+
+/// Booms that between them show all there is to tell.
+fn booms() -> Vec<Boom> {
+    let falling: Vec<f64> = (0..12).map(|place| (570.0 - 2.0 * f64::from(place)).round()).collect();
+    let rising: Vec<f64> = falling.iter().map(|reading| 1140.0 - reading).collect();
+    let twice = |odd: f64| {
+        let mut tips = vec![vec![570.0]; 8];
+        tips[3] = vec![odd; 3];
+        Boom { sections: vec![tips], ..millilitres(&[]) }
+    };
+    vec![
+        millilitres(&[&[0.0; 4], &[0.0; 4]]),
+        millilitres(&[&[570.0, 565.0, 570.0, 575.0], &[0.0; 4]]),
+        millilitres(&[&[570.0, 565.0, 570.0, 575.0, 570.0], &[500.0, 505.0, 500.0, 495.0, 500.0]]),
+        millilitres(&[&[620.0, 630.0, 625.0, 630.0, 625.0]]),
+        millilitres(&[&[505.0, 500.0, 505.0, 510.0, 505.0]]),
+        millilitres(&[&[570.0; 10]]),
+        millilitres(&[&[570.0, 565.0, 570.0, 575.0, 570.0]]),
+        // One half low, ends low: not a section's doing.
+        millilitres(&[&[525.0, 525.0, 530.0, 525.0, 530.0, 565.0, 570.0, 570.0, 565.0, 570.0]]),
+        millilitres(&[&[570.0, 565.0, 570.0, 570.0, 565.0, 530.0, 525.0, 530.0, 525.0, 525.0]]),
+        millilitres(&[&[520.0, 525.0, 530.0, 568.0, 570.0, 572.0, 570.0, 568.0, 571.0, 530.0, 525.0, 520.0]]),
+        in_order(&falling, 546.0),
+        in_order(&rising, 594.0),
+        // Single tips: plugged, low, high, odd; surely and not.
+        millilitres(&[&[570.0, 565.0, 570.0, 0.0, 570.0]]),
+        twice(0.0),
+        twice(300.0),
+        twice(660.0),
+        millilitres(&[&[570.0, 565.0, 570.0, 450.0, 570.0]]),
+        millilitres(&[&[450.0], &[570.0, 565.0, 570.0, 570.0, 570.0]]),
+        millilitres(&[&[570.0, 565.0, 570.0, 630.0, 570.0]]),
+        millilitres(&[&[570.0, 565.0, 570.0, 715.0, 570.0]]),
+        Boom {
+            sections: vec![vec![vec![570.0], vec![565.0], vec![450.0, 710.0], vec![570.0]]],
+            ..millilitres(&[])
+        },
+    ]
+}
+
+fn told() -> Vec<Finding> {
+    booms().iter().flat_map(|boom| tell_diagnosis(&boom.diagnose())).collect()
+}
+
+#[test]
+fn all_of_it_is_said_in_both_languages() {
+    let mut said = Said::new();
+    let told = told();
+    told.iter().for_each(|finding| said.coded(finding));
+    let codes = [
+        "boom_is_off",
+        "section_shut",
+        "section_restricted",
+        "boom_all_high",
+        "boom_all_low",
+        "boom_one_side",
+        "boom_tapers",
+        "flow_drifts",
+        "cups_all_alike",
+        "nothing_found",
+        "tip_most_likely",
+    ];
+    let missing: Vec<_> = codes.iter().filter(|code| !said.codes.contains(**code)).collect();
+    assert!(missing.is_empty(), "nothing here tells {missing:?}; told: {:?}", said.keys);
+    for key in ["boom_one_side-left", "boom_one_side-right", "flow_drifts-fell", "flow_drifts-rose"] {
+        assert!(said.keys.contains(key), "nothing here tells {key}");
+    }
+}
+
+#[test]
+fn no_chance_is_told_as_certain() {
+    for finding in told() {
+        let text = finding.to_string();
+        assert!(!text.contains("(100 %)") && !text.contains("(0 %)"), "{text}");
+    }
+}
+
+#[test]
+fn every_check_is_said_in_both_languages() {
+    for kind in
+        [CheckKind::CatchAgain, CheckKind::LookAtTip, CheckKind::ReadPressure, CheckKind::OpenStrainer]
+    {
+        let args = Args::new().with("tips", Arg::Tips(vec![3, 7])).with("section", Arg::Count(2));
+        let key = format!("check-{}", kind.word());
+        let [english, spanish] = Language::ALL.map(|language| Words::of(language).say_with(&key, &args));
+        assert!(english != key && spanish != key && english != spanish, "{key}: {english}");
+        assert!(english.contains(['2', '7']) && spanish.contains(['2', '7']), "{key}: {english}, {spanish}");
+    }
+}
