@@ -136,7 +136,7 @@ fn take(
         lines.iter().for_each(|line| asked_for.add(line.device(), line.number()));
         let taken = here.take(lines)?;
         done.taken += taken.new + taken.filled_in;
-        done.refused += taken.changed + taken.foreign;
+        done.refused += taken.changed + taken.foreign + taken.beyond;
         // A side that sends the same for ever is not listened to for ever.
         if before == asked_for {
             return Err(ExchangeError::Strange);

@@ -88,6 +88,8 @@ pub async fn take(State(inside): State<Arc<Inside>>, request: Request) -> Result
             answer.filled_in = taken.filled_in;
             answer.changed += taken.changed;
             answer.foreign += taken.foreign;
+            // As those that claim more than any reader keeps exactly.
+            answer.unreadable += taken.beyond;
         }
         answer.held = RangesHeld::of(&kept.held()?);
         Ok((sent, Ok(answer)))
