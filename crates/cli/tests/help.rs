@@ -6,7 +6,7 @@ mod common;
 use common::{command, finish, folder, root, run, shell_split};
 
 /// Every command with its subcommands.
-const COMMANDS: [&[&str]; 30] = [
+const COMMANDS: [&[&str]; 31] = [
     &[],
     &["course"],
     &["speed"],
@@ -14,6 +14,7 @@ const COMMANDS: [&[&str]; 30] = [
     &["flow"],
     &["spacing"],
     &["catch"],
+    &["diagnose"],
     &["load"],
     &["visit"],
     &["visit", "check"],
@@ -104,6 +105,11 @@ fn every_example_in_the_help_works() {
         "{\"time\": \"30 s\", \"step\": \"1 fl oz\", \"limit\": \"10 %\", \"readings\": [\"14 fl oz\", null]}\n",
     )
     .expect("a batch");
+    std::fs::write(
+        place.join("sprayers.jsonl"),
+        "{\"time\": \"30 s\", \"step\": \"1 fl oz\", \"sections\": [[\"14 fl oz\", null]]}\n",
+    )
+    .expect("a batch of sprayers");
     let mut ran_examples = 0;
     // A server runs until it is stopped, and the app is in this program only when it was built with it: `tests/serve.rs`
     // and `tests/app.rs` see to them.

@@ -2,6 +2,7 @@
 
 mod app;
 mod catch;
+mod diagnose;
 mod frame;
 mod help;
 mod mistyped;
@@ -17,6 +18,7 @@ use words::{Reader, Words};
 
 pub use app::{AppArgs, AppCommand};
 pub use catch::CatchArgs;
+pub use diagnose::DiagnoseArgs;
 pub use notebook::{NotebookArgs, NotebookCommand};
 pub use print::{FromVisit, PaperArgs, PrintArgs, PrintSheet, SheetArgs};
 pub use reader::{Lang, Numbers, PaperSize, Units, language, typed};
@@ -87,6 +89,8 @@ pub enum Command {
     Spacing(SpacingArgs),
     /// Catch test: how evenly the tips put out, and which to mend
     Catch(CatchArgs),
+    /// What is most likely wrong, and what to look at next
+    Diagnose(DiagnoseArgs),
     /// Loads and product for an area
     Load(LoadArgs),
     /// A whole visit from a file

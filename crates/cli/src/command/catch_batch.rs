@@ -1,8 +1,6 @@
 //! `evenswath catch --batch`: one catch test on each line, answered in order; a bad line does not stop the rest.
 
-use std::io::{BufRead, Write};
-
-use serde_json::{Map, Value, json};
+use serde_json::{Map, Value};
 use units::{Arg, Args};
 use words::Words;
 
@@ -11,50 +9,14 @@ use crate::args::CatchArgs;
 use crate::error::{CliError, Place};
 use crate::out::Answer;
 
-/// Works every line out and prints each answer as it comes, so that no file is too long. A batch answers in
-/// JSON, with `--json` or without.
+/// Works every line out.
 pub fn run(args: &CatchArgs, words: &Words) -> Result<Answer, CliError> {
     let path = args.batch.clone().unwrap_or_default();
-    let mut answer = Answer::default();
-    let mut out = std::io::BufWriter::new(std::io::stdout().lock());
-    let mut notes = anstream::stderr().lock();
-    for (place, line) in super::input::lines(&path)?.split(b'\n').enumerate() {
-        let line = line.map_err(|error| {
-            let told = Args::new()
-                .with("line", Arg::Text((place + 1).to_string()))
-                .with("file", super::input::file(&path))
-                .with("detail", Arg::Text(error.to_string()));
-            CliError::read(if place == 0 { "first_line" } else { "line" }, told)
-        })?;
-        if line.iter().all(u8::is_ascii_whitespace) {
-            continue;
-        }
-        let given = one(&line).map(|given| Given { doubtful: super::catch::doubtful(args), ..given });
-        let object = match given.and_then(|given| given.work_out()) {
-            Ok(outcome) => super::catch::object(&outcome, words),
-            Err(error) => {
-                answer.faulty = true;
-                // A note is a courtesy; where it cannot be written the answer still says what is wrong.
-                let message = error.line(words);
-                let number = (place + 1).to_string();
-                let note = [("number", number.into()), ("message", message.clone().into())];
-                let _ = writeln!(notes, "{}", words.say("line-of_batch", &note));
-                json!({ "error": { "code": error.code, "message": message } })
-            }
-        };
-        answer.outside |= is_outside(&object);
-        match writeln!(out, "{object}") {
-            Err(error) if error.kind() == std::io::ErrorKind::BrokenPipe => return Ok(answer),
-            Err(error) => return Err(unwritten(&error)),
-            Ok(()) => {}
-        }
-    }
-    out.flush().map_err(|error| unwritten(&error))?;
-    Ok(answer)
-}
-
-fn unwritten(error: &std::io::Error) -> CliError {
-    CliError::read("unwritten", Args::new().with("detail", Arg::Text(error.to_string())))
+    super::batch::run(&path, words, |line| {
+        let given = one(line).map(|given| Given { doubtful: super::catch::doubtful(args), ..given })?;
+        let object = super::catch::object(&given.work_out()?, words);
+        Ok((is_outside(&object), object))
+    })
 }
 
 fn is_outside(object: &Value) -> bool {
@@ -63,17 +25,7 @@ fn is_outside(object: &Value) -> bool {
 }
 
 fn one(line: &[u8]) -> Result<Given, CliError> {
-    let value: Value = serde_json::from_slice(line).map_err(|error| {
-        CliError::usage("not_json", Args::new().with("detail", Arg::Text(error.to_string())))
-    })?;
-    let Value::Object(object) = value else {
-        return Err(CliError::usage("not_an_object", Args::new()));
-    };
-    if let Some(odd) = object.keys().find(|key| !KNOWN.contains(&key.as_str())) {
-        let told =
-            Args::new().with("field", Arg::Text(odd.clone())).with("known", Arg::Text(KNOWN.join(", ")));
-        return Err(CliError::usage("unknown_field", told));
-    }
+    let object = object(line, KNOWN)?;
     let Some(Value::Array(readings)) = object.get("readings") else {
         return Err(CliError::usage("no_readings", Args::new()));
     };
@@ -102,6 +54,30 @@ fn one(line: &[u8]) -> Result<Given, CliError> {
     })
 }
 
+/// A line as an object, which has no other fields than those that are known.
+pub fn object(line: &[u8], known: &[&str]) -> Result<Map<String, Value>, CliError> {
+    let value: Value = serde_json::from_slice(line).map_err(|error| {
+        CliError::usage("not_json", Args::new().with("detail", Arg::Text(error.to_string())))
+    })?;
+    let Value::Object(object) = value else {
+        return Err(CliError::usage("not_an_object", Args::new()));
+    };
+    check_fields(&object, known)?;
+    Ok(object)
+}
+
+/// A field that is not known is a slip, and said.
+pub fn check_fields(object: &Map<String, Value>, known: &[&str]) -> Result<(), CliError> {
+    match object.keys().find(|key| !known.contains(&key.as_str())) {
+        Some(odd) => {
+            let told =
+                Args::new().with("field", Arg::Text(odd.clone())).with("known", Arg::Text(known.join(", ")));
+            Err(CliError::usage("unknown_field", told))
+        }
+        None => Ok(()),
+    }
+}
+
 /// The fields of a line.
 pub const KNOWN: &[&str] = &[
     "time",
@@ -120,7 +96,8 @@ pub const KNOWN: &[&str] = &[
     "density",
 ];
 
-fn tip(number: u32, value: &Value) -> Result<Vec<GivenReading>, CliError> {
+/// One tip's readings.
+pub fn tip(number: u32, value: &Value) -> Result<Vec<GivenReading>, CliError> {
     match value {
         Value::Null => Ok(Vec::new()),
         Value::Array(several) => several.iter().map(|value| reading(number, value)).collect(),
@@ -148,7 +125,8 @@ fn reading(number: u32, value: &Value) -> Result<GivenReading, CliError> {
     }
 }
 
-fn needed(object: &Map<String, Value>, name: &str, example: &str) -> Result<String, CliError> {
+/// A text that must be there.
+pub fn needed(object: &Map<String, Value>, name: &str, example: &str) -> Result<String, CliError> {
     text(object, name)?.ok_or_else(|| {
         let told = Args::new()
             .with("field", Arg::Text(name.to_string()))
@@ -157,7 +135,8 @@ fn needed(object: &Map<String, Value>, name: &str, example: &str) -> Result<Stri
     })
 }
 
-fn text(object: &Map<String, Value>, name: &str) -> Result<Option<String>, CliError> {
+/// A text that may be left out.
+pub fn text(object: &Map<String, Value>, name: &str) -> Result<Option<String>, CliError> {
     match object.get(name) {
         None | Some(Value::Null) => Ok(None),
         Some(Value::String(text)) => Ok(Some(text.clone())),
@@ -166,7 +145,7 @@ fn text(object: &Map<String, Value>, name: &str) -> Result<Option<String>, CliEr
 }
 
 /// The order of the cups: tip numbers from 1.
-fn order(object: &Map<String, Value>) -> Result<Vec<u32>, CliError> {
+pub fn order(object: &Map<String, Value>) -> Result<Vec<u32>, CliError> {
     match object.get("order") {
         None | Some(Value::Null) => Ok(Vec::new()),
         Some(Value::Array(numbers)) => numbers
@@ -182,7 +161,7 @@ fn order(object: &Map<String, Value>) -> Result<Vec<u32>, CliError> {
 }
 
 /// A share: a percentage in quotes, or a bare fraction as `risk` is.
-fn share(object: &Map<String, Value>, name: &str) -> Result<Option<String>, CliError> {
+pub fn share(object: &Map<String, Value>, name: &str) -> Result<Option<String>, CliError> {
     match object.get(name) {
         Some(Value::Number(fraction)) => {
             let percent = fraction.as_f64().map(|fraction| units::tidy_digits(fraction * 100.0));
@@ -193,7 +172,7 @@ fn share(object: &Map<String, Value>, name: &str) -> Result<Option<String>, CliE
 }
 
 /// A value of the wrong kind; the case says what would do.
-fn wrong(at: impl Into<Place>, value: &Value, case: &'static str) -> CliError {
+pub fn wrong(at: impl Into<Place>, value: &Value, case: &'static str) -> CliError {
     let told = Args::new().with("given", Arg::Text(value.to_string()));
     CliError::usage("wrong_kind", told).case(case).at(at)
 }

@@ -62,12 +62,16 @@ pub struct Outcome {
 }
 
 impl Given {
-    /// Works the test out.
-    pub fn work_out(&self) -> Result<Outcome, CliError> {
+    /// The flow of a new tip, where it was given.
+    pub fn rated_flow(&self) -> Result<Option<RatedFlow>, CliError> {
+        self.rated.as_deref().map(|text| super::flow::rated_from("rated", text)).transpose()
+    }
+
+    /// The cups as a round, and the usual marks.
+    pub fn round(&self) -> Result<(Round, Marks), CliError> {
         let time = positive_time("time", &self.time)?;
         let marks = marks("step", &self.step)?;
         let unit = marks.step().unit().cloned();
-        let rated = self.rated.as_deref().map(|text| super::flow::rated_from("rated", text)).transpose()?;
         let density = match &self.density {
             Some(text) => super::input::positive::<Density>("density", text)?,
             None => sprayer::WATER_AT_20_C,
@@ -80,7 +84,13 @@ impl Given {
             }
             tips.push(TipCatches { number, group: GroupId(0), section: 0, catches });
         }
-        let round = Round { kind: RoundKind::AsFound, tips, density, time, unit };
+        Ok((Round { kind: RoundKind::AsFound, tips, density, time, unit }, marks))
+    }
+
+    /// Works the test out.
+    pub fn work_out(&self) -> Result<Outcome, CliError> {
+        let (round, marks) = self.round()?;
+        let rated = self.rated_flow()?;
         let doubts = self.doubts()?;
         let risk = match self.risk {
             Some(risk) => known("risk", Risk::new(risk))?,
@@ -114,7 +124,7 @@ impl Given {
     }
 
     /// The order must name tips that were caught, each as often as it was.
-    fn check_order(&self, round: &Round) -> Result<(), CliError> {
+    pub fn check_order(&self, round: &Round) -> Result<(), CliError> {
         if self.order.is_empty() {
             return Ok(());
         }
@@ -139,7 +149,8 @@ impl Given {
         }
     }
 
-    fn doubts(&self) -> Result<Uncertainties, CliError> {
+    /// The errors of reading and timing.
+    pub fn doubts(&self) -> Result<Uncertainties, CliError> {
         let mut doubts = Uncertainties::default();
         if let Some(text) = &self.timer {
             doubts.timer = known("timer", Time::parse(text))?;

@@ -1,12 +1,15 @@
 //! One command, one file.
 
 mod app;
+mod batch;
 pub mod catch;
 mod catch_batch;
 mod catch_test;
 mod clock;
 mod completions;
 mod course;
+mod diagnose;
+mod diagnose_answer;
 mod flow;
 mod input;
 pub mod load;
@@ -37,6 +40,7 @@ pub fn run(cli: &Cli, words: &Words) -> Result<Answer, CliError> {
         Command::Spacing(args) => spacing::run(args, words),
         Command::Catch(args) if args.batch.is_some() => catch_batch::run(args, words),
         Command::Catch(args) => catch::run(args, words),
+        Command::Diagnose(args) => diagnose::run(args, words),
         Command::Load(args) => load::run(args, words),
         Command::Visit(args) => match &args.command {
             VisitCommand::Check { file, sheet, beside, picture } => {

@@ -87,7 +87,7 @@ no_cups = no cup was caught, so there is nothing to go by
 
 ## Help
 
-help-diagnose = What is most likely wrong: tips, sections, the boom, a cup misread; and what to look at next
+help-diagnose = What is most likely wrong, and what to look at next
 help-diagnose-after =
     Examples:
       evenswath diagnose my-visit.toml

@@ -87,7 +87,7 @@ no_cups = no se recogió ningún vaso, así que no hay de qué partir
 
 ## Ayuda
 
-help-diagnose = Qué está mal con más probabilidad: boquillas, secciones, el aguilón, un vaso mal leído; y qué revisar después
+help-diagnose = Qué está mal con más probabilidad, y qué revisar después
 help-diagnose-after =
     Ejemplos:
       evenswath diagnose mi-visita.toml

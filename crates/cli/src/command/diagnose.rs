@@ -1,0 +1,154 @@
+//! `evenswath diagnose`: what is most likely wrong, from a visit file, a file of one test, or a batch of them.
+
+use std::path::Path;
+
+use calibration::diagnosis::{DiagnosisModel, Looked, Rated};
+use serde_json::{Map, Value};
+use units::{Arg, Args, AsWritten, Pressure};
+use visit::Visit;
+use visit::record::{Answer as Seen, LookItem};
+use words::Words;
+
+use super::catch_batch::{check_fields, needed, object, order, share, text, tip, wrong};
+use super::catch_test::Given;
+use super::diagnose_answer::Diagnosed;
+use super::input::known;
+use crate::args::DiagnoseArgs;
+use crate::error::CliError;
+use crate::out::Answer;
+
+/// The most bytes read of a file; the reader of visit files refuses more with a word of its own.
+const MOST_BYTES: u64 = 1_000_001;
+
+/// The fields of a line.
+const KNOWN: &[&str] = &[
+    "rated",
+    "pressure",
+    "time",
+    "step",
+    "sections",
+    "timer",
+    "cup_scale",
+    "watch",
+    "handling",
+    "order",
+    "density",
+];
+
+/// Works it out.
+pub fn run(args: &DiagnoseArgs, words: &Words) -> Result<Answer, CliError> {
+    if let Some(path) = &args.batch {
+        return super::batch::run(path, words, |line| {
+            Ok((false, of_object(&object(line, KNOWN)?)?.object(words)))
+        });
+    }
+    let path = args.file.clone().unwrap_or_default();
+    let diagnosed = of_file(&path, words)?;
+    let mut answer = Answer::of(diagnosed.object(words));
+    diagnosed.lines(&mut answer, words);
+    Ok(answer)
+}
+
+/// One test as TOML has its `sections` as a list of lists; anything else is a visit file.
+fn of_file(path: &Path, words: &Words) -> Result<Diagnosed, CliError> {
+    let bytes = super::input::bytes(path, MOST_BYTES)?;
+    let one_test = std::str::from_utf8(&bytes)
+        .ok()
+        .and_then(|text| toml::from_str::<Map<String, Value>>(text).ok())
+        .filter(|fields| fields.get("sections").is_some_and(Value::is_array));
+    if let Some(fields) = one_test {
+        check_fields(&fields, KNOWN)?;
+        return of_object(&fields);
+    }
+    let visit = super::visit_check::read_bytes(path, &bytes)?;
+    let outcome = super::visit_check::work_out(path, &visit, words)?;
+    let Some(catch) = &outcome.catch else {
+        return Err(CliError::usage("no_cups", Args::new()).at(super::input::place(path)));
+    };
+    let rated = known("sprayer", visit::findings::fitted_flow(&visit))?;
+    let setting = catch_pressure(&visit);
+    let rated = rated.zip(setting).map(|(rated, pressure)| Rated { rated, pressure });
+    let mut model = DiagnosisModel { doubts: catch.doubts, ..DiagnosisModel::default() };
+    for looked in visit.look.iter().filter_map(looked) {
+        looked.weigh(&mut model.priors);
+    }
+    Diagnosed::of(catch.now().round.clone(), rated, model)
+}
+
+/// The pressure that cups were caught at.
+fn catch_pressure(visit: &Visit) -> Option<Pressure> {
+    let setting = match &visit.catch {
+        Some(catch) => catch.setting.over(&visit.setting),
+        None => visit.setting.clone(),
+    };
+    setting.pressure.as_ref().map(AsWritten::value)
+}
+
+/// What the look tells of causes.
+fn looked((item, seen): &(LookItem, Seen)) -> Option<Looked> {
+    match (item, seen) {
+        (LookItem::TipsAlike, Seen::Yes) => Some(Looked::TipsAlike),
+        (LookItem::TipsAlike, Seen::No) => Some(Looked::TipsMixed),
+        (LookItem::StrainersClean, Seen::Yes) => Some(Looked::StrainersClean),
+        (LookItem::StrainersClean, Seen::No) => Some(Looked::StrainersDirty),
+        (LookItem::GaugeBackToZero, Seen::No) => Some(Looked::GaugeOff),
+        _ => None,
+    }
+}
+
+/// One test out of a line of a batch.
+fn of_object(fields: &Map<String, Value>) -> Result<Diagnosed, CliError> {
+    let Some(Value::Array(sections)) = fields.get("sections") else {
+        return Err(CliError::usage("no_sections", Args::new()));
+    };
+    let mut tips = Vec::new();
+    let mut of_tips: Vec<u16> = Vec::new();
+    for (section, of_section) in (0_u16..).zip(sections) {
+        let Value::Array(readings) = of_section else {
+            return Err(wrong("sections", of_section, "sections"));
+        };
+        for reading in readings {
+            let number = u32::try_from(tips.len() + 1).unwrap_or(u32::MAX);
+            // TOML has no null: there a tip that was not caught is written as on paper.
+            let uncaught = matches!(reading.as_str().map(str::trim), Some("-" | "−"));
+            tips.push(if uncaught { Vec::new() } else { tip(number, reading)? });
+            of_tips.push(section);
+        }
+    }
+    let given = Given {
+        time: needed(fields, "time", "30 s")?,
+        step: needed(fields, "step", "1 fl oz")?,
+        tips,
+        rated: text(fields, "rated")?,
+        pressure: text(fields, "pressure")?,
+        timer: text(fields, "timer")?,
+        shares: [share(fields, "cup_scale")?, share(fields, "watch")?, share(fields, "handling")?],
+        density: text(fields, "density")?,
+        order: order(fields)?,
+        ..Given::default()
+    };
+    let (mut round, _) = given.round()?;
+    for (tip, section) in round.tips.iter_mut().zip(of_tips) {
+        tip.section = section;
+    }
+    given.check_order(&round)?;
+    let rated = match given.rated_flow()? {
+        None if given.pressure.is_some() => {
+            let told = Args::new()
+                .with("field", Arg::Text("rated".to_string()))
+                .with("example", Arg::Text("0.30 gal/min @ 40 psi".to_string()));
+            return Err(CliError::usage("missing_field", told));
+        }
+        None => None,
+        Some(rated) => {
+            let pressure = match &given.pressure {
+                Some(text) => super::input::positive::<Pressure>("pressure", text)?,
+                None => rated.pressure(),
+            };
+            Some(Rated { rated, pressure })
+        }
+    };
+    let model =
+        DiagnosisModel { doubts: given.doubts()?, order: given.order.clone(), ..DiagnosisModel::default() };
+    Diagnosed::of(round, rated, model)
+}

@@ -1,0 +1,128 @@
+//! A diagnosis as JSON and as lines for a person.
+
+use calibration::catch::{Cup, Doubtful, Round};
+use calibration::diagnosis::{
+    Cause, Checking, Diagnosis, DiagnosisModel, NextCheck, Rated, TipDiagnosis, diagnose, next_checks,
+    tell_diagnosis,
+};
+use serde_json::{Map, Value, json};
+use units::{Arg, Args, Finding, Weight};
+use words::Words;
+
+use super::input::known;
+use crate::error::CliError;
+use crate::out::{Answer, findings, number, percent};
+
+/// A sprayer diagnosed.
+#[derive(Debug)]
+pub struct Diagnosed {
+    found: Diagnosis,
+    findings: Vec<Finding>,
+    next: Vec<NextCheck>,
+}
+
+impl Diagnosed {
+    /// Diagnoses a round. Readings that cannot well be are kept and pointed out: they may be just what is wrong.
+    pub fn of(round: Round, rated: Option<Rated>, model: DiagnosisModel) -> Result<Self, CliError> {
+        let found = known("sections", diagnose(&round, rated, &model))?;
+        let mut findings = tell_diagnosis(&found);
+        let cup = Cup { marks: None, holds: None };
+        let doubtful = round.look_for_absurd(&cup, found.new_flow, Doubtful::Keep);
+        findings.extend(known("sections", doubtful)?);
+        findings.sort_by_key(|finding| finding.weight);
+        let next = next_checks(&round, &found, &model, &Checking::default());
+        Ok(Self { found, findings, next })
+    }
+
+    /// The JSON object.
+    pub fn object(&self, words: &Words) -> Value {
+        let sections = (1_u32..).zip(&self.found.sections).map(|(place, section)| {
+            json!({
+                "number": place,
+                "tips": section.tips,
+                "loss_percent": percent(section.loss),
+                "low": percent(section.low),
+                "high": percent(section.high),
+                "probability_restricted": number(section.probability_restricted),
+                "probability_shut": number(section.probability_shut),
+            })
+        });
+        let boom = &self.found.boom;
+        let told = self.found.new_flow.is_some();
+        json!({
+            "tips": self.found.tips.iter().map(tip_object).collect::<Vec<_>>(),
+            "sections": sections.collect::<Vec<_>>(),
+            "boom": {
+                "offset_percent": told.then(|| percent(boom.offset)),
+                "low": told.then(|| percent(boom.low)),
+                "high": told.then(|| percent(boom.high)),
+                "probability_off": number(boom.probability_off),
+                "drift_percent": boom.drift.map(|(drift, _)| percent(drift)),
+            },
+            "next": self.next.iter().map(|next| next_object(next, words)).collect::<Vec<_>>(),
+            "findings": findings(&self.findings, words),
+        })
+    }
+
+    /// The lines for a person: what is most likely wrong, then what to look at next.
+    pub fn lines(&self, answer: &mut Answer, words: &Words) {
+        answer.main(words.label("line-most_likely_wrong"));
+        for finding in &self.findings {
+            let text = format!("  {}", words.finding_and_action(finding));
+            match finding.weight {
+                Weight::Stop | Weight::Act => answer.act(text),
+                _ => answer.plain(text),
+            }
+        }
+        answer.head(words.label("line-look_next"));
+        if self.next.is_empty() {
+            answer.plain(format!("  {}", words.label("line-nothing_worth_looking_at")));
+        }
+        for next in &self.next {
+            answer.plain(format!("  {} {}", what(next, words), why(next, words)));
+        }
+    }
+}
+
+fn tip_object(tip: &TipDiagnosis) -> Value {
+    let states: Map<String, Value> = Cause::ALL
+        .iter()
+        .map(|cause| (cause.word().to_string(), number(tip.probability_of(*cause))))
+        .collect();
+    json!({
+        "number": tip.number,
+        "states": states,
+        "misread": tip.misread.iter().map(|chance| number(*chance)).collect::<Vec<_>>(),
+    })
+}
+
+fn next_object(next: &NextCheck, words: &Words) -> Value {
+    let section = next.section.map(|place| place + 1);
+    json!({
+        "what": next.kind.word(),
+        "where": { "tips": next.tips, "section": section },
+        "minutes": number(next.minutes),
+        "settles": number(next.settles),
+        "why": {
+            "code": "settles_most",
+            "args": { "minutes": number(next.minutes), "settles": number(next.settles) },
+            "text": format!("{} {}", what(next, words), why(next, words)),
+        },
+    })
+}
+
+/// What to do, and how it is done safely.
+fn what(next: &NextCheck, words: &Words) -> String {
+    let place = next.section.map_or(0, |place| place + 1);
+    let args = Args::new()
+        .with("tips", Arg::Tips(next.tips.clone()))
+        .with("section", Arg::Count(u32::try_from(place).unwrap_or(u32::MAX)));
+    words.say_with(&format!("check-{}", next.kind.word()), &args)
+}
+
+/// What it is worth.
+fn why(next: &NextCheck, words: &Words) -> String {
+    let told =
+        [("minutes", words.fixed(next.minutes, 1).into()), ("settles", words.fixed(next.settles, 2).into())];
+    words.say("check-worth", &told)
+}
