@@ -61,18 +61,20 @@ fn lines_that_no_device_writes_are_refused_one_by_one() {
         sealed(1, u64::MAX, 0, 1, "{}"),
         sealed(1, 0, 0, 1, "{}"),
         sealed(1, most + 1, 0, 1, "{}"),
+        // A number that can be read, but so far ahead that nobody came there by writing.
+        sealed(most - 1, most - 1, 0, 1, "{}"),
     ];
     let taken = [
         sealed(1, 1, i64::MIN, u32::MAX, "no JSON at all \0 \u{feff}"),
         sealed(2, 2, i64::MAX, 0, ""),
         sealed(3, 3, 0, 1, &"\u{1}".repeat(65_536)),
-        sealed(most, most, 0, 1, "{}"),
+        sealed(3 + store::FARTHEST, 3 + store::FARTHEST, 0, 1, "{}"),
     ];
     let mixed: Vec<Line> = refused.iter().chain(&taken).cloned().collect();
     let answer = post_lines(&router, text_of(&mixed));
     assert_eq!(answer.status, 200, "{answer:?}");
     let answer = answer.json();
-    assert_eq!((&answer["new"], &answer["unreadable"]), (&4.into(), &5.into()), "{answer}");
+    assert_eq!((&answer["new"], &answer["unreadable"]), (&4.into(), &6.into()), "{answer}");
     assert_eq!(answer["refused"][0]["args"]["field"], "number");
     assert_eq!(answer["refused"][3]["args"]["field"], "order");
     // What was taken comes out letter by letter, the oddest too.
