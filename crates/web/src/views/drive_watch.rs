@@ -30,7 +30,7 @@ pub fn DriveWatchFace() -> impl IntoView {
     });
     let runs = app.memo(runs);
     view! {
-        <button class="watch" class:runs=move || runs_now.get() on:click=move |_| app.send(Event::DriveTap)>
+        <button class="watch" class:goes=move || runs_now.get() on:click=move |_| app.send(Event::DriveTap)>
             <span class="time" aria-hidden="true">{time} <small>" s"</small></span>
             <span class="word" aria-live="assertive">{word}</span>
             <span class="how">{app.label("yard-watch_how")}</span>

@@ -18,10 +18,17 @@ struct TipShown {
 #[component]
 pub fn Map(open: RwSignal<bool>) -> impl IntoView {
     let app = app();
-    let drawing = app.memo(|state| {
-        let drawing = yard::shown::small_row(state).map(|drawing| figures::svg(&drawing)).unwrap_or_default();
+    // Letters on the pad change nothing in the row: it is drawn again for another tip, line or reader alone.
+    let what = app.memo(|state| {
+        let tip = state.catching.as_ref().map(|catching| catching.tip);
+        let lines = state.visit.as_ref().map(|visit| (visit.id.bits(), visit.folded.lines));
+        (tip, lines, state.reader)
+    });
+    let drawing = Memo::new(move |_| {
+        let tip = what.get().0.unwrap_or(0);
+        let drawing =
+            app.look(yard::shown::small_row).map(|drawing| figures::svg(&drawing)).unwrap_or_default();
         // The cup that is up is told from the others.
-        let tip = state.catching.as_ref().map_or(0, |catching| catching.tip);
         let drawing = drawing.replace(&format!("id=\"map-map-{tip}\""), "class=\"here\"");
         // The map fills its place whatever shape that has.
         drawing.replacen("<svg ", "<svg preserveAspectRatio=\"none\" ", 1)
