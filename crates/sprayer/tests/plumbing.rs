@@ -285,3 +285,25 @@ proptest! {
         }
     }
 }
+
+#[test]
+fn hoses_that_form_a_ring_share_the_flow() {
+    // Two equal fittings side by side take half of the flow each, and so a quarter of the head: K 8 twice is K 2 once.
+    let pipe = |minor_loss| Pipe { length: 0.0, bore: 0.008, roughness: 0.0, minor_loss };
+    let flow = |loss: f64, twice: usize| {
+        let (mut network, feed) = Network::fed(Liquid::default(), |at| Supply::HeldHead { at, head: 20.0 });
+        let end = network.branch(feed, pipe(loss), 0.0);
+        for _ in 1..twice {
+            network.join(feed, end, pipe(loss));
+        }
+        let tips: Vec<OutletId> = (0..2)
+            .map(|_| {
+                let body = network.branch(end, pipe(6.0), 0.0);
+                network.outlet(body, Some(Outlet { coefficient: coefficient(1.6), opens_at: 0.0 }))
+            })
+            .collect();
+        network.solve().expect("it is solved").flow(tips[1])
+    };
+    assert!((flow(8.0, 2) / flow(2.0, 1) - 1.0).abs() < 1e-9, "{} {}", flow(8.0, 2), flow(2.0, 1));
+    assert!(flow(8.0, 2) > flow(8.0, 1));
+}

@@ -61,25 +61,52 @@ impl Pipe {
     /// Dunlop's cubic, which joins both in value and slope: EPANET 2.2 User Manual, appendix D, eq. D.5 to D.8.
     #[must_use]
     pub fn loss(&self, flow: f64, liquid: &Liquid) -> Loss {
-        let area = PI * self.bore * self.bore / 4.0;
-        let quick = flow.abs();
-        let reynolds = quick / area * self.bore / liquid.viscosity;
+        Resistance::of(self, liquid).loss(flow)
+    }
+}
+
+/// What a pipe sets against the flow of a liquid: all of its loss that does not depend on the flow.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Resistance {
+    /// Reynolds number for a cubic metre a second.
+    reynolds: f64,
+    /// In laminar flow metres for a cubic metre a second.
+    straight: f64,
+    /// Metres for the square of that, by friction with a factor of one.
+    along: f64,
+    /// Metres for the square of that, by fittings.
+    minor: f64,
+    /// Roughness as a part of the bore.
+    rough: f64,
+}
+
+impl Resistance {
+    pub fn of(pipe: &Pipe, liquid: &Liquid) -> Self {
+        let area = PI * pipe.bore * pipe.bore / 4.0;
         // Head lost by fittings: K v²/2g.
         let square = 1.0 / (2.0 * liquid.gravity * area * area);
-        let minor = self.minor_loss * square;
-        let along = self.length / self.bore * square;
-        let (head, slope) = if reynolds <= LAMINAR {
+        Self {
+            reynolds: pipe.bore / (area * liquid.viscosity),
             // f = 64/Re makes the loss straight: 32 ν L v / (g D²).
-            let straight =
-                32.0 * liquid.viscosity * self.length / (liquid.gravity * self.bore * self.bore * area);
-            (straight * quick, straight)
+            straight: 32.0 * liquid.viscosity * pipe.length / (liquid.gravity * pipe.bore * pipe.bore * area),
+            along: pipe.length / pipe.bore * square,
+            minor: pipe.minor_loss * square,
+            rough: pipe.roughness / pipe.bore,
+        }
+    }
+
+    pub fn loss(&self, flow: f64) -> Loss {
+        let quick = flow.abs();
+        let reynolds = quick * self.reynolds;
+        let (head, slope) = if reynolds <= LAMINAR {
+            (self.straight * quick, self.straight)
         } else {
-            let (factor, growth) = factor(reynolds, self.roughness / self.bore);
+            let (factor, growth) = factor(reynolds, self.rough);
             // d(f q²) = 2 f q + q² f' Re/q
-            (along * factor * quick * quick, along * (2.0 * factor * quick + quick * growth * reynolds))
+            (self.along * factor * quick * quick, self.along * quick * (2.0 * factor + growth * reynolds))
         };
-        let head = head + minor * quick * quick;
-        let slope = slope + 2.0 * minor * quick;
+        let head = head + self.minor * quick * quick;
+        let slope = slope + 2.0 * self.minor * quick;
         Loss { head: head.copysign(flow), slope: slope.max(LEAST_SLOPE) }
     }
 }

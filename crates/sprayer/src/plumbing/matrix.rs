@@ -1,7 +1,8 @@
 //! A sparse symmetric positive definite system, solved by elimination in an order that keeps it sparse.
 //!
-//! A boom is a tree or nearly one: with the nodes of fewest neighbours first hardly anything fills in, and a solution takes
-//! some operations for each node. The order and the pattern are found once for a network, and every step of Newton uses them.
+//! A boom is a tree or nearly one. A tree is eliminated from its tips to its root, and nothing fills in; where hoses close a
+//! ring, the nodes of fewest neighbours go first. Order and pattern are found once for a network, and every step of Newton
+//! uses them.
 //!
 //! A wide hose lets through a million times what a tip does. Subtracting the one from the other would lose the tip, so nothing
 //! is subtracted: beside its links each node keeps what it has over them, and both only ever grow.
@@ -15,25 +16,52 @@ use std::collections::{BTreeMap, BTreeSet};
 pub struct Pattern {
     /// The nodes in the order they are eliminated.
     order: Vec<usize>,
-    /// For each place in the order, the places behind it that its row reaches.
-    rows: Vec<Vec<usize>>,
-    /// Where the entry of two places is kept.
-    at: BTreeMap<(usize, usize), usize>,
+    /// The place of each node in that order.
     place: Vec<usize>,
+    /// Where the row of each place begins in `reached`, and at the end how long that is.
+    begins: Vec<usize>,
+    /// For each place in the order, the places behind it that its row reaches; each is an entry of the system.
+    reached: Vec<usize>,
+    /// For each row every pair of the places that it reaches: the entry of the two, in the order they are met.
+    fills: Vec<usize>,
+    /// The entry of each pair that was given; `None` for a node joined to itself.
+    entries: Vec<Option<usize>>,
 }
 
 impl Pattern {
     /// The pattern of so many nodes joined by these pairs.
-    pub fn of(nodes: usize, joined: impl Iterator<Item = (usize, usize)>) -> Self {
+    pub fn of(nodes: usize, joined: &[(usize, usize)]) -> Self {
+        Self::of_tree(nodes, joined).unwrap_or_else(|| Self::of_any(nodes, joined))
+    }
+
+    /// The pattern of a tree whose pairs hang one node after the other on an earlier one.
+    fn of_tree(nodes: usize, joined: &[(usize, usize)]) -> Option<Self> {
+        let hangs = joined.iter().enumerate().all(|(place, (from, to))| *to == place + 1 && from < to);
+        if !hangs || joined.len() + 1 != nodes {
+            return None;
+        }
+        // The last node goes first; the root, which reaches nothing, last.
+        let last = nodes - 1;
+        Some(Self {
+            order: (0..nodes).rev().collect(),
+            place: (0..nodes).rev().collect(),
+            begins: (0..nodes).chain([last]).collect(),
+            reached: joined.iter().rev().map(|(from, _)| last - from).collect(),
+            fills: Vec::new(),
+            entries: (0..last).rev().map(Some).collect(),
+        })
+    }
+
+    fn of_any(nodes: usize, joined: &[(usize, usize)]) -> Self {
         let mut neighbours: Vec<BTreeSet<usize>> = vec![BTreeSet::new(); nodes];
-        for (one, other) in joined.filter(|(one, other)| one != other) {
-            neighbours[one].insert(other);
-            neighbours[other].insert(one);
+        for (one, other) in joined.iter().filter(|(one, other)| one != other) {
+            neighbours[*one].insert(*other);
+            neighbours[*other].insert(*one);
         }
         let mut waiting: BTreeSet<(usize, usize)> =
             neighbours.iter().enumerate().map(|(node, near)| (near.len(), node)).collect();
         let mut order = Vec::with_capacity(nodes);
-        let mut reached = Vec::with_capacity(nodes);
+        let mut near_by_place = Vec::with_capacity(nodes);
         while let Some((_, node)) = waiting.pop_first() {
             let near = core::mem::take(&mut neighbours[node]);
             for one in &near {
@@ -46,40 +74,47 @@ impl Pattern {
                 waiting.insert((neighbours[*one].len(), *one));
             }
             order.push(node);
-            reached.push(near);
+            near_by_place.push(near);
         }
         let mut place = vec![0; nodes];
         for (at, node) in order.iter().enumerate() {
             place[*node] = at;
         }
-        let rows: Vec<Vec<usize>> = reached
-            .iter()
-            .map(|near| {
-                let mut row: Vec<usize> = near.iter().map(|node| place[*node]).collect();
-                row.sort_unstable();
-                row
-            })
-            .collect();
-        let pairs = rows.iter().enumerate().flat_map(|(at, row)| row.iter().map(move |other| (at, *other)));
-        let at = pairs.enumerate().map(|(index, pair)| (pair, index)).collect();
-        Self { order, rows, at, place }
+        let (mut begins, mut reached, mut at_pair) = (vec![0], Vec::new(), BTreeMap::new());
+        for (at, near) in near_by_place.iter().enumerate() {
+            let mut row: Vec<usize> = near.iter().map(|node| place[*node]).collect();
+            row.sort_unstable();
+            for other in row {
+                at_pair.insert((at, other), reached.len());
+                reached.push(other);
+            }
+            begins.push(reached.len());
+        }
+        let entry = |one: usize, other: usize| at_pair.get(&(one.min(other), one.max(other))).copied();
+        let mut fills = Vec::new();
+        for row in begins.windows(2).map(|ends| &reached[ends[0]..ends[1]]) {
+            for (i, one) in row.iter().enumerate() {
+                // Both were joined when their node was eliminated, so each pair has its entry.
+                fills.extend(row[i + 1..].iter().filter_map(|other| entry(*one, *other)));
+            }
+        }
+        let entries = joined.iter().map(|(one, other)| entry(place[*one], place[*other])).collect();
+        Self { order, place, begins, reached, fills, entries }
     }
 
     /// An empty system of this pattern.
-    pub fn system(&self) -> System<'_> {
+    pub fn system(&self) -> System {
         System {
-            pattern: self,
             over: vec![0.0; self.order.len()],
-            links: vec![0.0; self.at.len()],
-            pivots: Vec::new(),
+            links: vec![0.0; self.reached.len()],
+            pivots: vec![0.0; self.order.len()],
         }
     }
 }
 
-/// The numbers of a system.
+/// The numbers of a system; the pattern it was made of goes with every call.
 #[derive(Clone, Debug)]
-pub struct System<'a> {
-    pattern: &'a Pattern,
+pub struct System {
     /// What the diagonal of each place has over its links.
     over: Vec<f64>,
     /// The links, each nothing or more; after factoring, as shares of the pivot.
@@ -87,70 +122,62 @@ pub struct System<'a> {
     pivots: Vec<f64>,
 }
 
-impl System<'_> {
-    /// Adds to the diagonal of a node.
-    pub fn add(&mut self, node: usize, value: f64) {
-        self.over[self.pattern.place[node]] += value;
+impl System {
+    /// Takes all numbers out, for the next step.
+    pub fn clear(&mut self) {
+        self.over.fill(0.0);
+        self.links.fill(0.0);
     }
 
-    /// Adds a link: to both diagonals, and less between them.
-    pub fn add_link(&mut self, one: usize, other: usize, value: f64) {
-        let (one, other) = (self.pattern.place[one], self.pattern.place[other]);
-        if let Some(index) = self.pattern.at.get(&(one.min(other), one.max(other))) {
-            self.links[*index] += value;
+    /// Adds to the diagonal of a node.
+    pub fn add(&mut self, pattern: &Pattern, node: usize, value: f64) {
+        self.over[pattern.place[node]] += value;
+    }
+
+    /// Adds a link, by the number of its pair: to both diagonals, and less between them.
+    pub fn add_link(&mut self, pattern: &Pattern, pair: usize, value: f64) {
+        if let Some(entry) = pattern.entries[pair] {
+            self.links[entry] += value;
         }
     }
 
     /// Eliminates, so that any right-hand side can be solved.
-    pub fn factored(mut self) -> Self {
-        let pattern = self.pattern;
-        let mut index = 0;
-        self.pivots.reserve(pattern.rows.len());
-        for (at, row) in pattern.rows.iter().enumerate() {
-            let first = index;
-            index += row.len();
-            let pivot = self.over[at] + self.links[first..index].iter().sum::<f64>();
-            self.pivots.push(pivot);
-            for (i, one) in row.iter().enumerate() {
-                let share = self.links[first + i] / pivot;
-                self.over[*one] += share * self.over[at];
-                for (j, other) in row.iter().enumerate().skip(i + 1) {
-                    if let Some(filled) = pattern.at.get(&(*one, *other)) {
-                        self.links[*filled] += share * self.links[first + j];
-                    }
+    pub fn factor(&mut self, pattern: &Pattern) {
+        let mut fill = 0;
+        for at in 0..pattern.order.len() {
+            let (first, end) = (pattern.begins[at], pattern.begins[at + 1]);
+            let pivot = self.over[at] + self.links[first..end].iter().sum::<f64>();
+            self.pivots[at] = pivot;
+            for i in first..end {
+                let share = self.links[i] / pivot;
+                self.over[pattern.reached[i]] += share * self.over[at];
+                for j in i + 1..end {
+                    self.links[pattern.fills[fill]] += share * self.links[j];
+                    fill += 1;
                 }
             }
-            for link in &mut self.links[first..index] {
+            for link in &mut self.links[first..end] {
                 *link /= pivot;
             }
         }
-        self
     }
 
     /// Solves for a right-hand side, by node; the system must be factored.
-    pub fn solve(&self, right: &[f64]) -> Vec<f64> {
-        let pattern = self.pattern;
+    pub fn solve(&self, pattern: &Pattern, right: &[f64]) -> Vec<f64> {
         let mut x: Vec<f64> = pattern.order.iter().map(|node| right[*node]).collect();
-        let mut index = 0;
-        for (at, row) in pattern.rows.iter().enumerate() {
-            for (i, other) in row.iter().enumerate() {
-                x[*other] += self.links[index + i] * x[at];
+        for at in 0..x.len() {
+            for i in pattern.begins[at]..pattern.begins[at + 1] {
+                x[pattern.reached[i]] += self.links[i] * x[at];
             }
-            index += row.len();
         }
-        for (at, row) in pattern.rows.iter().enumerate().rev() {
-            index -= row.len();
+        for at in (0..x.len()).rev() {
             let mut value = x[at] / self.pivots[at];
-            for (i, other) in row.iter().enumerate() {
-                value += self.links[index + i] * x[*other];
+            for i in pattern.begins[at]..pattern.begins[at + 1] {
+                value += self.links[i] * x[pattern.reached[i]];
             }
             x[at] = value;
         }
-        let mut by_node = vec![0.0; x.len()];
-        for (node, at) in pattern.order.iter().zip(x) {
-            by_node[*node] = at;
-        }
-        by_node
+        pattern.place.iter().map(|place| x[*place]).collect()
     }
 }
 
@@ -164,25 +191,45 @@ mod tests {
         #[test]
         fn solutions_solve(links in prop::collection::vec((0_usize..12, 0_usize..12, 0.01_f64..100.0), 1..40),
                            right in prop::collection::vec(-10.0_f64..10.0, 12)) {
-            let pattern = Pattern::of(12, links.iter().map(|(one, other, _)| (*one, *other)));
-            let mut system = pattern.system();
-            let mut full = vec![vec![0.0; 12]; 12];
-            for (node, row) in full.iter_mut().enumerate() {
-                system.add(node, 0.5);
-                row[node] += 0.5;
-            }
-            for (one, other, value) in links.into_iter().filter(|(one, other, _)| one != other) {
-                system.add_link(one, other, value);
-                full[one][one] += value;
-                full[other][other] += value;
-                full[one][other] -= value;
-                full[other][one] -= value;
-            }
-            let x = system.factored().solve(&right);
-            for (row, wanted) in full.iter().zip(&right) {
-                let got: f64 = row.iter().zip(&x).map(|(a, x)| a * x).sum();
-                prop_assert!((got - wanted).abs() < 1e-9, "{got} {wanted}");
-            }
+            check(&links, &right)?;
         }
+
+        /// So for trees, which have an order of their own.
+        #[test]
+        fn solutions_of_trees_solve(links in prop::collection::vec((0_usize..12, 0.01_f64..100.0), 11),
+                                    right in prop::collection::vec(-10.0_f64..10.0, 12)) {
+            let links: Vec<_> =
+                links.iter().enumerate().map(|(at, (from, value))| (from % (at + 1), at + 1, *value)).collect();
+            let pairs: Vec<_> = links.iter().map(|(one, other, _)| (*one, *other)).collect();
+            prop_assert!(Pattern::of_tree(12, &pairs).is_some());
+            check(&links, &right)?;
+        }
+    }
+
+    fn check(links: &[(usize, usize, f64)], right: &[f64]) -> Result<(), TestCaseError> {
+        let pairs: Vec<_> = links.iter().map(|(one, other, _)| (*one, *other)).collect();
+        let pattern = Pattern::of(12, &pairs);
+        let mut system = pattern.system();
+        let mut full = vec![vec![0.0; 12]; 12];
+        for (node, row) in full.iter_mut().enumerate() {
+            system.add(&pattern, node, 0.5);
+            row[node] += 0.5;
+        }
+        for (pair, (one, other, value)) in
+            links.iter().enumerate().filter(|(_, (one, other, _))| one != other)
+        {
+            system.add_link(&pattern, pair, *value);
+            full[*one][*one] += value;
+            full[*other][*other] += value;
+            full[*one][*other] -= value;
+            full[*other][*one] -= value;
+        }
+        system.factor(&pattern);
+        let x = system.solve(&pattern, right);
+        for (row, wanted) in full.iter().zip(right) {
+            let got: f64 = row.iter().zip(&x).map(|(a, x)| a * x).sum();
+            prop_assert!((got - wanted).abs() < 1e-9, "{got} {wanted}");
+        }
+        Ok(())
     }
 }

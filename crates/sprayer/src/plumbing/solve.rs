@@ -6,9 +6,9 @@
 //! *Source*: Todini and Pilati (1987), a gradient method for the analysis of pipe networks; Collins et al. (1978), content
 //! models, for the bowl.
 
-use super::friction::Loss;
-use super::matrix::Pattern;
-use super::network::{Link, Network, Outlet, Supply};
+use super::friction::{Loss, Resistance};
+use super::matrix::{Pattern, System};
+use super::network::{Network, Outlet, Supply};
 use super::solved::Solved;
 
 /// Why a network cannot be solved.
@@ -37,13 +37,29 @@ const AT_REST: f64 = 1e-11;
 
 /// A way from a node to another, or to the air.
 #[derive(Clone, Copy, Debug)]
-pub(super) enum Way<'a> {
-    /// A hose.
-    Hose(&'a Link),
-    /// An open outlet at a node.
-    Outlet(usize, Outlet),
-    /// The pump, from a head of its own at nothing.
-    Pump { at: usize, shut_off: f64, fall: f64 },
+pub(super) enum Way {
+    /// A hose between two nodes; it is a link of the same number.
+    Hose { from: usize, to: usize, resistance: Resistance },
+    /// An open outlet at a node, with its number.
+    Outlet { node: usize, index: usize, outlet: Outlet },
+    /// The pump, from a head of its own at nothing; as an orifice its curve falls with the square of the flow.
+    Pump { at: usize, shut_off: f64, curve: Outlet },
+}
+
+impl Way {
+    fn loss(&self, flow: f64) -> Loss {
+        match self {
+            Self::Hose { resistance, .. } => resistance.loss(flow),
+            Self::Outlet { outlet, .. } => outlet.loss(flow),
+            Self::Pump { curve, .. } => curve.loss(flow),
+        }
+    }
+}
+
+/// Where Newton stands.
+struct Standing {
+    flows: Vec<f64>,
+    losses: Vec<Loss>,
 }
 
 impl Network {
@@ -54,7 +70,8 @@ impl Network {
         if !self.is_possible() {
             return Err(PlumbingError::Impossible);
         }
-        let pattern = Pattern::of(self.elevations.len(), self.links.iter().map(|link| (link.from, link.to)));
+        let joined: Vec<(usize, usize)> = self.links.iter().map(|link| (link.from, link.to)).collect();
+        let pattern = Pattern::of(self.elevations.len(), &joined);
         // Which check valves are open is not known at first; those that would suck are shut, those pushed open are opened.
         let mut shut: Vec<bool> = self.outlets.iter().map(|(_, outlet)| outlet.is_none()).collect();
         let mut steps = 0;
@@ -74,6 +91,7 @@ impl Network {
             }
             if !changed {
                 solved.steps = steps;
+                solved.pattern = pattern;
                 return Ok(solved);
             }
             if steps > MOST_STEPS {
@@ -82,34 +100,32 @@ impl Network {
         }
     }
 
-    fn ways(&self, shut: &[bool]) -> Vec<Way<'_>> {
-        let mut ways: Vec<Way<'_>> = self.links.iter().map(Way::Hose).collect();
-        for (index, (node, outlet)) in self.outlets.iter().enumerate() {
-            if let (Some(outlet), false) = (outlet, shut[index]) {
-                ways.push(Way::Outlet(*node, *outlet));
-            }
-        }
+    /// Every way that something can flow; the hoses first, in their order.
+    fn ways(&self, shut: &[bool]) -> Vec<Way> {
+        let hoses = self.links.iter().map(|link| Way::Hose {
+            from: link.from,
+            to: link.to,
+            resistance: Resistance::of(&link.pipe, &self.liquid),
+        });
+        let outlets = self.outlets.iter().enumerate().filter_map(|(index, (node, outlet))| {
+            let outlet = outlet.filter(|_| !shut[index])?;
+            Some(Way::Outlet { node: *node, index, outlet })
+        });
+        let mut ways: Vec<Way> = hoses.chain(outlets).collect();
         if let Supply::Pump { at, shut_off, fall } = self.supply {
-            ways.push(Way::Pump { at: at.0, shut_off, fall });
+            // What the pump lacks of its shut-off head; straight near nothing, as an outlet.
+            let curve = Outlet { coefficient: 1.0 / fall.sqrt(), opens_at: 0.0 };
+            ways.push(Way::Pump { at: at.0, shut_off, curve });
         }
         ways
     }
 
-    pub(super) fn loss(&self, way: &Way<'_>, flow: f64) -> Loss {
-        match way {
-            Way::Hose(link) => link.pipe.loss(flow, &self.liquid),
-            Way::Outlet(_, outlet) => outlet.loss(flow),
-            // What the pump lacks of its shut-off head; straight near nothing, as an outlet.
-            Way::Pump { fall, .. } => Outlet { coefficient: 1.0 / fall.sqrt(), opens_at: 0.0 }.loss(flow),
-        }
-    }
-
     /// The head that drives a way at these heads of the nodes.
-    fn driving(&self, way: &Way<'_>, heads: &[f64]) -> f64 {
+    fn driving(&self, way: &Way, heads: &[f64]) -> f64 {
         match way {
-            Way::Hose(link) => heads[link.from] - heads[link.to],
+            Way::Hose { from, to, .. } => heads[*from] - heads[*to],
             // The air is at the height of the node.
-            Way::Outlet(node, _) => heads[*node] - self.elevations[*node],
+            Way::Outlet { node, .. } => heads[*node] - self.elevations[*node],
             Way::Pump { at, shut_off, .. } => shut_off - heads[*at],
         }
     }
@@ -117,65 +133,112 @@ impl Network {
     /// Newton to rest, with these outlets shut.
     fn rest(&self, pattern: &Pattern, shut: &[bool], steps: &mut usize) -> Result<Solved, PlumbingError> {
         let ways = self.ways(shut);
-        let mut flows: Vec<f64> = ways.iter().map(|way| self.first_guess(way)).collect();
-        let mut feasible = false;
+        let losses = |flows: &[f64]| ways.iter().zip(flows).map(|(way, flow)| way.loss(*flow)).collect();
+        let (flows, mut agreed) = self.first_guess(&ways);
+        let mut now = Standing { losses: losses(&flows), flows };
+        let mut system = pattern.system();
         loop {
             *steps += 1;
-            let losses: Vec<Loss> =
-                ways.iter().zip(&flows).map(|(way, flow)| self.loss(way, *flow)).collect();
-            let heads = self.heads(pattern, &ways, &flows, &losses);
-            let left: Vec<f64> =
-                ways.iter().zip(&losses).map(|(way, loss)| self.driving(way, &heads) - loss.head).collect();
-            let change: Vec<f64> = left.iter().zip(&losses).map(|(left, loss)| left / loss.slope).collect();
+            let heads = self.heads(pattern, &mut system, &ways, &now);
+            let change: Vec<f64> = ways
+                .iter()
+                .zip(&now.losses)
+                .map(|(way, loss)| (self.driving(way, &heads) - loss.head) / loss.slope)
+                .collect();
+            let stepped = |part: f64| -> Vec<f64> {
+                now.flows.iter().zip(&change).map(|(flow, change)| flow + part * change).collect()
+            };
+            let flows = stepped(1.0);
+            let mut next = Standing { losses: losses(&flows), flows };
+            // At these heads the whole step is at rest where each way's loss is what drives it.
             let largest = heads.iter().fold(1e-3_f64, |most, head| most.max(head.abs()));
-            let most = left.iter().fold(0.0_f64, |most, left| most.max(left.abs()));
-            // The first step only makes the flows agree at every node; from then on they stay so.
-            let part = if feasible { self.part(&ways, &flows, &change) } else { 1.0 };
-            for (flow, change) in flows.iter_mut().zip(&change) {
-                *flow += part * change;
-            }
-            let rests = feasible && most <= AT_REST * largest;
-            feasible = feasible || part >= 1.0;
-            if rests {
-                return Ok(self.solved(pattern, &ways, &flows, shut, heads));
+            let most = ways
+                .iter()
+                .zip(&next.losses)
+                .fold(0.0_f64, |most, (way, loss)| most.max((self.driving(way, &heads) - loss.head).abs()));
+            if most <= AT_REST * largest {
+                return Ok(self.solved(system, &ways, &next.flows, heads));
             }
             if *steps > MOST_STEPS {
                 return Err(PlumbingError::NoRest { steps: *steps });
             }
+            // A step from flows that do not agree at every node only makes them agree; from then on they stay so.
+            if agreed {
+                let part = self.part(&ways, &now, &next, &change);
+                if part < 1.0 {
+                    let flows = stepped(part);
+                    next = Standing { losses: losses(&flows), flows };
+                }
+            }
+            agreed = true;
+            now = next;
         }
     }
 
-    /// A flow to begin with: water at a foot a second in a hose, as EPANET does; an outlet at the head of ten metres.
-    fn first_guess(&self, way: &Way<'_>) -> f64 {
-        match way {
-            // Source: EPANET 2.2, initial flows for a velocity of 1 ft/s (0.3048 m/s).
-            Way::Hose(link) => 0.3048 * core::f64::consts::PI * link.pipe.bore * link.pipe.bore / 4.0,
-            Way::Outlet(_, outlet) => outlet.coefficient * 10.0_f64.sqrt(),
-            Way::Pump { shut_off, fall, .. } => (shut_off / fall / 2.0).sqrt(),
+    /// Flows to begin with, and whether they agree at every node: each outlet at the head that is held, and in the hoses what
+    /// their outlets take, where they form a tree.
+    fn first_guess(&self, ways: &[Way]) -> (Vec<f64>, bool) {
+        // Without a held head ten metres, about a bar. Our own choice: Newton soon finds the right one.
+        let head = match self.supply {
+            Supply::HeldHead { head, .. } => head,
+            Supply::Pump { shut_off, .. } => shut_off / 2.0,
+            Supply::HeldFlow { .. } => 10.0,
+        };
+        let mut carried = vec![0.0; self.elevations.len()];
+        let mut flows = vec![0.0; ways.len()];
+        for (way, flow) in ways.iter().zip(&mut flows) {
+            if let Way::Outlet { node, outlet, .. } = way {
+                // A metre at least, so that no slope begins at nothing. Our own choice.
+                *flow =
+                    outlet.coefficient * (head - self.elevations[*node] - outlet.opens_at).max(1.0).sqrt();
+                carried[*node] += *flow;
+            }
         }
+        let tree = self.links.iter().enumerate().all(|(place, link)| link.to == place + 1);
+        for (place, link) in self.links.iter().enumerate().rev() {
+            flows[place] = if tree {
+                carried[link.from] += carried[link.to];
+                carried[link.to]
+            } else {
+                // Source: EPANET 2.2, initial flows for a velocity of 1 ft/s (0.3048 m/s).
+                0.3048 * core::f64::consts::PI * link.pipe.bore * link.pipe.bore / 4.0
+            };
+        }
+        if let (Some(Way::Pump { .. }), Some(flow)) = (ways.last(), flows.last_mut()) {
+            *flow = carried[0];
+        }
+        // A held flow is another than that of the guess.
+        let agreed = tree && self.feeds_first() && !matches!(self.supply, Supply::HeldFlow { .. });
+        (flows, agreed)
     }
 
-    /// The heads at which the straightened losses make the flows agree at every node.
-    fn heads(&self, pattern: &Pattern, ways: &[Way<'_>], flows: &[f64], losses: &[Loss]) -> Vec<f64> {
-        let nodes = self.elevations.len();
-        let mut system = pattern.system();
-        let mut right = vec![0.0; nodes];
-        for ((way, flow), loss) in ways.iter().zip(flows).zip(losses) {
+    /// Whether the first node is the one that is fed, to which the hoses of a tree lead.
+    fn feeds_first(&self) -> bool {
+        let (Supply::HeldHead { at, .. } | Supply::HeldFlow { at, .. } | Supply::Pump { at, .. }) =
+            self.supply;
+        at.0 == 0
+    }
+
+    /// The heads at which the straightened losses make the flows agree at every node; the system is left factored.
+    fn heads(&self, pattern: &Pattern, system: &mut System, ways: &[Way], now: &Standing) -> Vec<f64> {
+        system.clear();
+        let mut right = vec![0.0; self.elevations.len()];
+        for (number, (way, (flow, loss))) in ways.iter().zip(now.flows.iter().zip(&now.losses)).enumerate() {
             let ease = 1.0 / loss.slope;
             // What flows at a driving head of nothing by the straight line.
             let still = flow - loss.head * ease;
             match way {
-                Way::Hose(link) => {
-                    system.add_link(link.from, link.to, ease);
-                    right[link.from] -= still;
-                    right[link.to] += still;
+                Way::Hose { from, to, .. } => {
+                    system.add_link(pattern, number, ease);
+                    right[*from] -= still;
+                    right[*to] += still;
                 }
-                Way::Outlet(node, _) => {
-                    system.add(*node, ease);
+                Way::Outlet { node, .. } => {
+                    system.add(pattern, *node, ease);
                     right[*node] += ease * self.elevations[*node] - still;
                 }
                 Way::Pump { at, shut_off, .. } => {
-                    system.add(*at, ease);
+                    system.add(pattern, *at, ease);
                     right[*at] += ease * shut_off + still;
                 }
             }
@@ -183,14 +246,15 @@ impl Network {
         match self.supply {
             Supply::HeldHead { at, head } => {
                 // A held head outweighs all that is joined to it, so far that nothing of it is lost to the others.
-                system.add(at.0, HELD);
+                system.add(pattern, at.0, HELD);
                 right[at.0] += HELD * head;
             }
             Supply::HeldFlow { at, flow } => right[at.0] += flow,
             Supply::Pump { .. } => {}
         }
         // A node that only shut outlets hang on is held by its hose; nothing stands alone, because nodes are branched.
-        let mut heads = system.factored().solve(&right);
+        system.factor(pattern);
+        let mut heads = system.solve(pattern, &right);
         if let Supply::HeldHead { at, head } = self.supply {
             heads[at.0] = head;
         }
@@ -198,27 +262,21 @@ impl Network {
     }
 
     /// How much of a step to take: all of it, unless the bowl rises again before its end.
-    fn part(&self, ways: &[Way<'_>], flows: &[f64], change: &[f64]) -> f64 {
+    fn part(&self, ways: &[Way], now: &Standing, next: &Standing, change: &[f64]) -> f64 {
         // The slope of the bowl along the step; heads of nodes drop out of it because the step keeps every node in agreement.
-        let slope = |part: f64| -> f64 {
-            ways.iter()
-                .zip(flows)
-                .zip(change)
-                .map(|((way, flow), change)| {
-                    let held = match (way, self.supply) {
-                        (Way::Pump { shut_off, .. }, _) => *shut_off,
-                        (Way::Outlet(node, _), _) => -self.elevations[*node],
-                        _ => 0.0,
-                    };
-                    (self.loss(way, flow + part * change).head - held) * change
-                })
-                .sum::<f64>()
-                - self.held_slope(ways, change)
+        let held: f64 = ways.iter().zip(change).map(|(way, change)| self.held(way) * change).sum();
+        let slope_of = |losses: &[Loss]| -> f64 {
+            losses.iter().zip(change).map(|(loss, change)| loss.head * change).sum::<f64>() - held
         };
-        let begin = slope(0.0);
-        if begin >= 0.0 || slope(1.0) <= -0.5 * begin {
+        let begin = slope_of(&now.losses);
+        if begin >= 0.0 || slope_of(&next.losses) <= -0.5 * begin {
             return 1.0;
         }
+        let slope = |part: f64| -> f64 {
+            let stepped = ways.iter().zip(now.flows.iter().zip(change));
+            stepped.map(|(way, (flow, change))| way.loss(flow + part * change).head * change).sum::<f64>()
+                - held
+        };
         let (mut low, mut high) = (0.0, 1.0);
         // Ten halvings come within a thousandth, which is near enough for a step of Newton.
         for _ in 0..10 {
@@ -232,50 +290,41 @@ impl Network {
         f64::midpoint(low, high)
     }
 
-    /// What the held head gives along a step: the change of what it feeds in.
-    fn held_slope(&self, ways: &[Way<'_>], change: &[f64]) -> f64 {
-        let Supply::HeldHead { at, head } = self.supply else { return 0.0 };
-        let out: f64 = ways
-            .iter()
-            .zip(change)
-            .map(|(way, change)| match way {
-                Way::Hose(link) if link.from == at.0 => *change,
-                Way::Hose(link) if link.to == at.0 => -change,
-                Way::Outlet(node, _) if *node == at.0 => *change,
-                _ => 0.0,
-            })
-            .sum();
-        head * out
+    /// The head that is given to a way from without: by the pump, the air at the outlet's height, the held head where it begins.
+    fn held(&self, way: &Way) -> f64 {
+        let at = |node: usize| match self.supply {
+            Supply::HeldHead { at, head } if at.0 == node => head,
+            _ => 0.0,
+        };
+        match way {
+            Way::Hose { from, to, .. } => at(*from) - at(*to),
+            Way::Outlet { node, .. } => at(*node) - self.elevations[*node],
+            Way::Pump { at: node, shut_off, .. } => shut_off - at(*node),
+        }
     }
 
-    fn solved(
-        &self,
-        pattern: &Pattern,
-        ways: &[Way<'_>],
-        flows: &[f64],
-        shut: &[bool],
-        heads: Vec<f64>,
-    ) -> Solved {
+    fn solved(&self, system: System, ways: &[Way], flows: &[f64], heads: Vec<f64>) -> Solved {
         let mut outlets = vec![0.0; self.outlets.len()];
-        let mut open = (0..self.outlets.len()).filter(|index| !shut[*index]);
+        let mut eases = vec![0.0; self.outlets.len()];
         for (way, flow) in ways.iter().zip(flows) {
-            if let (Way::Outlet(..), Some(index)) =
-                (way, matches!(way, Way::Outlet(..)).then(|| open.next()).flatten())
-            {
-                outlets[index] = *flow;
+            if let Way::Outlet { index, .. } = way {
+                outlets[*index] = *flow;
+                eases[*index] = 1.0 / way.loss(*flow).slope;
             }
         }
-        let sensitivities = self.sensitivities(pattern, ways, flows, shut, &outlets);
         Solved {
             heads,
             elevations: self.elevations.clone(),
             total: outlets.iter().sum(),
             outlets,
-            sensitivities,
+            nodes: self.outlets.iter().map(|(node, _)| *node).collect(),
+            eases,
+            system,
+            pattern: Pattern::of(0, &[]),
             steps: 0,
         }
     }
 }
 
 /// How stiffly a held head is held, cubic metres a second for a metre. Our own choice: a million times what a boom takes.
-pub(super) const HELD: f64 = 1e4;
+const HELD: f64 = 1e4;

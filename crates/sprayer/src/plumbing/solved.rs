@@ -1,8 +1,7 @@
 //! A solved network: heads, flows, and how each flow answers to each orifice.
 
-use super::matrix::Pattern;
-use super::network::{Network, NodeId, OutletId, Supply};
-use super::solve::{HELD, Way};
+use super::matrix::{Pattern, System};
+use super::network::{NodeId, OutletId};
 
 /// A solved network.
 #[derive(Clone, Debug)]
@@ -11,7 +10,13 @@ pub struct Solved {
     pub(super) elevations: Vec<f64>,
     pub(super) outlets: Vec<f64>,
     pub(super) total: f64,
-    pub(super) sensitivities: Vec<Vec<f64>>,
+    /// The node of each outlet.
+    pub(super) nodes: Vec<usize>,
+    /// How much more each outlet gives for a metre more before it; nothing where it is shut.
+    pub(super) eases: Vec<f64>,
+    /// The last step's system, factored.
+    pub(super) system: System,
+    pub(super) pattern: Pattern,
     /// Steps taken.
     pub steps: usize,
 }
@@ -35,57 +40,23 @@ impl Solved {
         self.total
     }
 
-    /// How the flow of one outlet answers to another's coefficient: dq / d ln k, cubic metres a second.
+    /// How the flow of every outlet, in their order, answers to one outlet's coefficient: dq / d ln k, cubic metres a second.
+    #[must_use]
+    pub fn sensitivities(&self, to: OutletId) -> Vec<f64> {
+        let own = self.outlets[to.0];
+        // A larger orifice lets q more through at the same head; the heads give way to it.
+        let mut right = vec![0.0; self.heads.len()];
+        right[self.nodes[to.0]] = -own;
+        let heads = self.system.solve(&self.pattern, &right);
+        let mut flows: Vec<f64> =
+            self.nodes.iter().zip(&self.eases).map(|(node, ease)| ease * heads[*node]).collect();
+        flows[to.0] += own;
+        flows
+    }
+
+    /// How the flow of one outlet answers to another's coefficient; [`Self::sensitivities`] has all of them at once.
     #[must_use]
     pub fn sensitivity(&self, of: OutletId, to: OutletId) -> f64 {
-        self.sensitivities[to.0][of.0]
-    }
-}
-
-impl Network {
-    /// How the flow of each outlet answers to each outlet's coefficient: dq_i / d ln k_j, cubic metres a second.
-    pub(super) fn sensitivities(
-        &self,
-        pattern: &Pattern,
-        ways: &[Way<'_>],
-        flows: &[f64],
-        shut: &[bool],
-        outlets: &[f64],
-    ) -> Vec<Vec<f64>> {
-        let mut system = pattern.system();
-        let mut ease_of = vec![0.0; self.outlets.len()];
-        let mut open = (0..self.outlets.len()).filter(|index| !shut[*index]);
-        for (way, flow) in ways.iter().zip(flows) {
-            let ease = 1.0 / self.loss(way, *flow).slope;
-            match way {
-                Way::Hose(link) => system.add_link(link.from, link.to, ease),
-                Way::Outlet(node, _) => {
-                    system.add(*node, ease);
-                    if let Some(index) = open.next() {
-                        ease_of[index] = ease;
-                    }
-                }
-                Way::Pump { at, .. } => system.add(*at, ease),
-            }
-        }
-        if let Supply::HeldHead { at, .. } = self.supply {
-            system.add(at.0, HELD);
-        }
-        let system = system.factored();
-        (0..self.outlets.len())
-            .map(|changed| {
-                if shut[changed] {
-                    return vec![0.0; outlets.len()];
-                }
-                // A larger orifice lets q more through at the same head; the heads give way to it.
-                let mut right = vec![0.0; self.elevations.len()];
-                right[self.outlets[changed].0] = -outlets[changed];
-                let heads = system.solve(&right);
-                let follow = |index: usize| ease_of[index] * heads[self.outlets[index].0];
-                (0..outlets.len())
-                    .map(|index| follow(index) + if index == changed { outlets[changed] } else { 0.0 })
-                    .collect()
-            })
-            .collect()
+        self.sensitivities(to)[of.0]
     }
 }
