@@ -2,8 +2,9 @@
 
     python tools/bench/plumbing_epanet.py
 
-`plumbing_60_tips_epanet` is one hydraulic solution in a network that is already read and made ready, so no file counts;
-`plumbing_60_tips_read_epanet` is from its input file to the flows, as a program that calls EPANET for each boom would pay.
+`plumbing_60_tips_epanet` is from a network that was read already to its flows: arrays and order of elimination are made, and it
+is solved, as our figure has it. `plumbing_60_tips_again_epanet` leaves out the first of these; `plumbing_60_tips_file_epanet` is
+from the input file on, as a program pays that hands EPANET one boom after the other.
 """
 
 import sys
@@ -26,10 +27,16 @@ def main():
     boom = bench_boom()
     engine = Engine()
     opened = engine.opened(network(boom)[0])
-    solving = []
+    ready, solving = [], []
     for _ in range(GOES):
+        opened.ENcloseH()
         start = time.perf_counter_ns()
+        opened.ENopenH()
         # 10: flows begin anew each time, nothing is saved to a file.
+        opened.ENinitH(10)
+        opened.ENrunH()
+        ready.append(time.perf_counter_ns() - start)
+        start = time.perf_counter_ns()
         opened.ENinitH(10)
         opened.ENrunH()
         solving.append(time.perf_counter_ns() - start)
@@ -39,8 +46,9 @@ def main():
         start = time.perf_counter_ns()
         engine.flows(boom)
         whole.append(time.perf_counter_ns() - start)
-    print(f"plumbing_60_tips_epanet\t{median(solving)}")
-    print(f"plumbing_60_tips_read_epanet\t{median(whole)}")
+    print(f"plumbing_60_tips_epanet\t{median(ready)}")
+    print(f"plumbing_60_tips_again_epanet\t{median(solving)}")
+    print(f"plumbing_60_tips_file_epanet\t{median(whole)}")
 
 
 if __name__ == "__main__":

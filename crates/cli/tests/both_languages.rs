@@ -5,7 +5,7 @@
 mod both;
 mod common;
 
-use both::{MISTYPED, STEPS, VISITS, VISITS_AT_FAULT, file_of};
+use both::{BOOMS_AT_FAULT, MISTYPED, STEPS, VISITS, VISITS_AT_FAULT, file_of};
 use common::{Ran, run, run_with};
 use serde_json::Value;
 use words::{Language, Words};
@@ -80,6 +80,10 @@ fn names() -> Vec<String> {
     for section in visit::file::SECTIONS {
         names.extend(section.name.split('.').map(str::to_string));
         names.extend(section.fields.iter().map(|field| field.name.to_string()));
+    }
+    for (part, fields) in visit::boom::BOOM_PARTS {
+        names.extend(part.split('.').map(str::to_string));
+        names.extend(fields.iter().map(|field| (*field).to_string()));
     }
     names
 }
@@ -169,6 +173,9 @@ fn no_mistake_is_told_in_english() {
     for file in VISITS_AT_FAULT {
         compare(&["visit", "check", "-"], file.as_bytes(), &names, &mut wrong);
     }
+    for file in BOOMS_AT_FAULT {
+        compare(&["boom", "-"], file.as_bytes(), &names, &mut wrong);
+    }
     told(&wrong);
 }
 
@@ -184,6 +191,7 @@ fn no_help_holds_english() {
         "spacing",
         "catch",
         "load",
+        "boom",
         "visit",
         "visit check",
         "visit new",

@@ -6,7 +6,7 @@ mod common;
 use common::{command, finish, folder, root, run, shell_split};
 
 /// Every command with its subcommands.
-const COMMANDS: [&[&str]; 31] = [
+const COMMANDS: [&[&str]; 32] = [
     &[],
     &["course"],
     &["speed"],
@@ -16,6 +16,7 @@ const COMMANDS: [&[&str]; 31] = [
     &["catch"],
     &["diagnose"],
     &["load"],
+    &["boom"],
     &["visit"],
     &["visit", "check"],
     &["visit", "new"],
@@ -100,6 +101,8 @@ fn every_help_holds_an_example_and_no_line_breaks_on_a_narrow_page() {
 fn every_example_in_the_help_works() {
     let place = folder("help");
     std::fs::copy(root().join("demo/willow-bend.toml"), place.join("my-visit.toml")).expect("the demo visit");
+    std::fs::copy(root().join("demo/willow-bend-boom.toml"), place.join("my-boom.toml"))
+        .expect("the demo boom");
     std::fs::write(
         place.join("readings.jsonl"),
         "{\"time\": \"30 s\", \"step\": \"1 fl oz\", \"limit\": \"10 %\", \"readings\": [\"14 fl oz\", null]}\n",

@@ -1,6 +1,7 @@
 //! What can be typed: the command, its subcommands and their options.
 
 mod app;
+mod boom;
 mod catch;
 mod diagnose;
 mod frame;
@@ -17,6 +18,7 @@ use clap::{CommandFactory, FromArgMatches, Parser, Subcommand};
 use words::{Reader, Words};
 
 pub use app::{AppArgs, AppCommand};
+pub use boom::BoomArgs;
 pub use catch::CatchArgs;
 pub use diagnose::DiagnoseArgs;
 pub use notebook::{NotebookArgs, NotebookCommand};
@@ -93,6 +95,8 @@ pub enum Command {
     Diagnose(DiagnoseArgs),
     /// Loads and product for an area
     Load(LoadArgs),
+    /// Pressure and flow at every tip, from the boom's hoses, valves and bodies
+    Boom(BoomArgs),
     /// A whole visit from a file
     Visit(VisitArgs),
     /// The notebook: everything written, kept for good

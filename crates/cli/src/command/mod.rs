@@ -2,6 +2,7 @@
 
 mod app;
 mod batch;
+mod boom;
 pub mod catch;
 mod catch_batch;
 mod catch_test;
@@ -42,6 +43,7 @@ pub fn run(cli: &Cli, words: &Words) -> Result<Answer, CliError> {
         Command::Catch(args) => catch::run(args, words),
         Command::Diagnose(args) => diagnose::run(args, words),
         Command::Load(args) => load::run(args, words),
+        Command::Boom(args) => boom::run(args, words),
         Command::Visit(args) => match &args.command {
             VisitCommand::Check { file, sheet, beside, picture } => {
                 let sheet = SheetArgs { to: sheet.clone(), beside: *beside, picture: picture.clone() };

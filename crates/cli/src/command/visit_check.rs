@@ -56,7 +56,7 @@ pub fn work_out(file: &Path, visit: &Visit, words: &Words) -> Result<Outcome, Cl
 }
 
 /// The mistakes of a file, each with its place; more than a screen of them are counted.
-fn mistakes(file: &Path, errors: &FileErrors) -> CliError {
+pub fn mistakes(file: &Path, errors: &FileErrors) -> CliError {
     let list = errors.list();
     let mut problems: Vec<Problem> = Vec::new();
     for error in list.iter().take(MOST_MISTAKES) {

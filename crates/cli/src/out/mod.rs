@@ -1,6 +1,7 @@
 //! What a command answers, as one JSON object or as lines for a person.
 
 mod answer;
+pub mod boom_text;
 mod json;
 mod visit_again;
 mod visit_answer;

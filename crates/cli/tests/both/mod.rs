@@ -38,6 +38,7 @@ pub const STEPS: &[&[&str]] = &[
     ],
     &["rate", "--kind", "boomless", "--flow", "4.5 gal/min", "--speed", "5 mph", "--width", "30 ft"],
     &["rate", "--kind", "hand", "--flow", "0.4 gal/min", "--speed", "2 mph", "--width", "4 ft"],
+    &["boom", "demo/willow-bend-boom.toml"],
     &["flow", "--size", "03", "--pressure", "30 psi"],
     &["flow", "--rated", "0.30 gal/min @ 40 psi", "--pressure", "30 psi", "--density", "10.65 lb/gal"],
     &["flow", "--size", "03", "--flow", "0.26 gal/min"],
@@ -309,4 +310,13 @@ pub const VISITS_AT_FAULT: &[&str] = &[
     "[[product]]\nname = \"A\"\nrate = \"corn\"\n",
     "[[product]]\nrate = \"2 pt/ac\"\nprice = \"much\"\n",
     "[look]\nno_leaks = \"perhaps\"\n",
+];
+
+/// Files of a boom that cannot be read, or in which nothing flows.
+pub const BOOMS_AT_FAULT: &[&str] = &[
+    "",
+    "[supply]\ngauge_pressure = \"3000 psi\"\n[[section]]\ntips = []\n",
+    "[supply]\ngauge_pressure = \"40 psi\"\n[[section]]\nfeed_length = \"9 ft\"\nfeed_bore = \"9 ft\"\ntips = [\"plugged\"]\nfeeds_at = 4\n",
+    "[supply]\ngauge_pressure = \"40 psi\"\n[[section]]\nfeed_length = \"9 ft\"\nfeed_bore = \"3/4 in\"\ntips = [\"plugged\"]\n",
+    "[supply]\ngauge_pressure = \"5 psi\"\nbore = 3\n[[section]]\n",
 ];

@@ -86,6 +86,33 @@ figure-pressure = pressure
 figure-density_factor = density factor
 source-orifice_equation_density_factor_density_water_s_univ_of_nebr = orifice equation; density factor √(density ÷ water's), Univ. of Nebraska-Lincoln CropWatch, 2016
 
+## The flows of a boom
+
+line-boom_total = { $flow } in all, with { $gauge } at the gauge
+line-boom_pump = { $flow } in all through the tips; the pump gives { $pump } at { $gauge }
+line-boom_bypass = back to the tank through the bypass: { $flow }
+line-boom_agitation = to agitation: { $flow }
+line-boom_to_manifold = { $manifold } at the manifold; { $lost } is lost on the way there
+line-boom_section = Section { $number }: { $flow }, { $entry } where the feed meets the hose
+line-boom_flow = flow
+line-boom_pressure = pressure
+line-boom_shut = check valve stays shut
+line-boom_lost = lost from the manifold to tip { $tip }, which gets the least: { $parts }
+line-boom_lost_feed = { $lost } in the feed with valve and strainer
+line-boom_lost_hose = { $lost } in the hose along the boom
+line-boom_lost_body = { $lost } in the tip's drop and body
+line-boom_lost_check_valve = { $lost } on the check valve
+line-boom_lost_height = { $lost } to height
+line-boom_gained_height = { $lost } gained downhill
+working-boom_flows = Pressure at the tip that gets the least
+formula-pressure_at_a_tip_pressure_at_the_manifold_lost_in_feed_hose = pressure at a tip = pressure at the manifold − lost in feed, hose, body, check valve and height
+figure-pressure_at_the_manifold = pressure at the manifold
+figure-lost_in_the_feed = lost in the feed
+figure-lost_in_the_hose = lost in the hose
+figure-lost_in_the_body = lost in the body
+figure-lost_on_the_check_valve = lost on the check valve
+figure-lost_to_height = lost to height
+
 ## The page of a visit
 
 page-driven_by_with = driven by { $operator }, with { $with }
@@ -180,6 +207,12 @@ pressure_beyond-flow = "{ $given }" takes { $takes } through this tip; at most {
     .do = look at the number and its unit; 0.30 gal/min and 40 psi are usual for a tip
 pressure_beyond-pressure = "{ $given }" is more than any sprayer has; at most { $most } can be
     .do = look at the number and its unit; 0.30 gal/min and 40 psi are usual for a tip
+boom_nothing_flows = no tip of this boom runs: each is plugged, or its check valve stays shut
+    .do = give at least one tip its flow, as "0.30 gal/min @ 40 psi", and a pressure that opens its check valve
+boom_impossible = the hoses, tips and supply of this boom cannot be together
+    .do = look at lengths, bores and flows again; one of them is far from what a boom has
+boom_no_rest = the pressures of this boom did not come to rest
+    .do = please send us the file; this should not happen
 hand_needs_flow = a hand sprayer's rate needs --flow and --speed
     .do = or give --used and --area for a sprayed plot
 two_widths-width = --width is not used for this kind of rate
@@ -442,6 +475,12 @@ value-RATE = RATE
 help-load-tank = What the tank holds
 help-load-product = NAME: RATE, as "Product A: 3 pt/ac", "2 pt/100 gal", "0.25 % v/v", "1.5 lb ai/ac at 4 lb ai/gal"
 value-NAME_RATE = NAME: RATE
+help-boom = Pressure and flow at every tip, from the boom's hoses, valves and bodies
+help-boom-after =
+    Examples:
+      evenswath boom my-boom.toml
+      evenswath boom my-boom.toml --json --units metric
+help-boom-file = The file of the boom's hoses, bodies and tips; - for standard input
 help-visit = A whole visit from a file
 help-visit-after =
     Examples:

@@ -86,6 +86,33 @@ figure-pressure = presión
 figure-density_factor = factor de densidad
 source-orifice_equation_density_factor_density_water_s_univ_of_nebr = ecuación del orificio; factor de densidad √(densidad ÷ la del agua), Univ. of Nebraska-Lincoln CropWatch, 2016
 
+## Los flujos de un aguilón
+
+line-boom_total = { $flow } en total, con { $gauge } en el manómetro
+line-boom_pump = { $flow } en total por las boquillas; la bomba da { $pump } a { $gauge }
+line-boom_bypass = regresa al tanque por el retorno: { $flow }
+line-boom_agitation = a la agitación: { $flow }
+line-boom_to_manifold = { $manifold } en el múltiple; en el camino se pierden { $lost }
+line-boom_section = Sección { $number }: { $flow }, { $entry } donde la alimentación entra a la manguera
+line-boom_flow = flujo
+line-boom_pressure = presión
+line-boom_shut = la válvula antigoteo no abre
+line-boom_lost = lo que se pierde del múltiple a la boquilla { $tip }, la que menos recibe: { $parts }
+line-boom_lost_feed = { $lost } en la alimentación con válvula y malla
+line-boom_lost_hose = { $lost } en la manguera del aguilón
+line-boom_lost_body = { $lost } en la bajada y el portaboquilla
+line-boom_lost_check_valve = { $lost } en la válvula antigoteo
+line-boom_lost_height = { $lost } por la altura
+line-boom_gained_height = se ganan { $lost } de bajada
+working-boom_flows = Presión en la boquilla que menos recibe
+formula-pressure_at_a_tip_pressure_at_the_manifold_lost_in_feed_hose = presión en una boquilla = presión en el múltiple − lo que se pierde en alimentación, manguera, portaboquilla, válvula antigoteo y altura
+figure-pressure_at_the_manifold = presión en el múltiple
+figure-lost_in_the_feed = se pierde en la alimentación
+figure-lost_in_the_hose = se pierde en la manguera
+figure-lost_in_the_body = se pierde en el portaboquilla
+figure-lost_on_the_check_valve = se pierde en la válvula antigoteo
+figure-lost_to_height = se pierde por la altura
+
 ## The page of a visit
 
 page-driven_by_with = maneja { $operator }, con { $with }
@@ -180,6 +207,12 @@ pressure_beyond-flow = “{ $given }” necesita { $takes } con esta boquilla; p
     .do = revise el número y su unidad; 0.30 gal/min y 40 psi es lo usual en una boquilla
 pressure_beyond-pressure = “{ $given }” es más de lo que tiene cualquier aspersora; puede ser { $most } a lo sumo
     .do = revise el número y su unidad; 0.30 gal/min y 40 psi es lo usual en una boquilla
+boom_nothing_flows = ninguna boquilla de este aguilón trabaja: cada una está tapada o su válvula antigoteo no abre
+    .do = dé su flujo al menos a una boquilla, como "0.30 gal/min @ 40 psi", y una presión que abra su válvula
+boom_impossible = las mangueras, boquillas y alimentación de este aguilón no pueden ir juntas
+    .do = revise largos, diámetros y flujos; uno está muy lejos de lo que tiene un aguilón
+boom_no_rest = las presiones de este aguilón no llegaron a un equilibrio
+    .do = mándenos el archivo, por favor; esto no debe pasar
 hand_needs_flow = la dosis de una aspersora de mano necesita --flow (flujo) y --speed (velocidad)
     .do = o dé --used (lo gastado) y --area para una parcela
 two_widths-width = --width (ancho) no se usa para esta clase de dosis
@@ -442,6 +475,12 @@ value-RATE = DOSIS
 help-load-tank = Cuánto le cabe al tanque
 help-load-product = NOMBRE: DOSIS, como "Producto A: 3 pt/ac", "2 pt/100 gal", "0.25 % v/v", "1.5 lb ai/ac at 4 lb ai/gal"
 value-NAME_RATE = NOMBRE: DOSIS
+help-boom = Presión y flujo en cada boquilla, según mangueras, válvulas y portaboquillas
+help-boom-after =
+    Ejemplos:
+      evenswath boom my-boom.toml
+      evenswath boom my-boom.toml --json --units metric
+help-boom-file = El archivo de las mangueras, portaboquillas y boquillas del aguilón; - para la entrada estándar
 help-visit = Una visita completa, de un archivo
 help-visit-after =
     Ejemplos:
