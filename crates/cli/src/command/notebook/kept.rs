@@ -22,19 +22,29 @@ pub fn open(folder: &Path) -> Result<SqliteStore, CliError> {
         let args = Args::new().with("folder", super::super::input::file(folder));
         return Err(CliError::usage("notebook_none", args));
     }
-    begin(folder, None)
+    match opened(folder, None)? {
+        // What may not be written to can still be read; whoever writes into it is told then.
+        Err(StoreError::ReadOnly) => SqliteStore::open_for_reading(&folder.join(FILE)),
+        done => done,
+    }
+    .map_err(kept(folder))
 }
 
 /// Opens the notebook of a folder, or begins one: a new one, or a copy of one that is known.
 pub fn begin(folder: &Path, copy_of: Option<NotebookId>) -> Result<SqliteStore, CliError> {
     let made = std::fs::create_dir_all(folder);
     made.map_err(|error| kept(folder)(StoreError::System { what: error.to_string() }))?;
+    opened(folder, copy_of)?.map_err(kept(folder))
+}
+
+/// The store of a folder that is there.
+fn opened(folder: &Path, copy_of: Option<NotebookId>) -> Result<Result<SqliteStore, StoreError>, CliError> {
     let notebook = match copy_of {
         Some(notebook) => notebook,
         None => NotebookId::new(milliseconds(), &chance()?),
     };
     let opening = Opening { notebook, device: DeviceId::new(milliseconds(), &chance()?) };
-    SqliteStore::open(&folder.join(FILE), opening).map_err(kept(folder))
+    Ok(SqliteStore::open(&folder.join(FILE), opening))
 }
 
 /// A store's error, with the folder it is about.
