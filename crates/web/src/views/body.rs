@@ -21,7 +21,9 @@ pub fn body(step: Step) -> AnyView {
         Step::Tank => view! { <Tank/> }.into_any(),
         Step::Change => view! { <Change/> }.into_any(),
         Step::HandOver => view! { <Fields step/><HandOver/> }.into_any(),
-        Step::Rate => view! { <Fields step/><Found step/><Why says="yard-why_rate" of=WhyOf::Rate/> }.into_any(),
+        Step::Rate => {
+            view! { <Fields step/><Found step/><Why says="yard-why_rate" of=WhyOf::Rate/> }.into_any()
+        }
         Step::Machine | Step::Look | Step::Spacing | Step::Repeat => {
             view! { <Fields step/><div class="wide-only"><Drawn step/></div><Found step/> }.into_any()
         }
