@@ -13,6 +13,7 @@ mod calibration;
 mod list;
 mod mathematics;
 mod planning;
+mod plumbing;
 mod sheets;
 mod sprayer;
 mod units;
@@ -29,6 +30,7 @@ pub fn all() -> List {
     mathematics::put(&mut list);
     units::put(&mut list);
     sprayer::put(&mut list);
+    plumbing::put(&mut list);
     calibration::put(&mut list);
     planning::put(&mut list);
     visit::put(&mut list);
