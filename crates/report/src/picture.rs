@@ -173,6 +173,7 @@ fn number(bytes: &[u8], at: usize, size: usize) -> Option<u32> {
 ///
 /// *Source*: ISO/IEC 15948, annex D: CRC-32 with the polynomial 0xEDB88320 (bits reversed), begun and ended with ones.
 fn check_sum(bytes: &[u8]) -> u32 {
+    // Source: ISO/IEC 15948, annex D.
     const POLYNOMIAL: u32 = 0xEDB8_8320;
     let sum = bytes.iter().fold(u32::MAX, |sum, byte| {
         (0..8).fold(
