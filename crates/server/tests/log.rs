@@ -78,7 +78,7 @@ fn each_answer_is_a_line_of_fields_and_nobody_is_in_it() {
             "from=\"this machine\"",
             "milliseconds=",
         ][..],
-        &["route=\"file\"", "status=200"][..],
+        &["route=\"file\"", "status=302"][..],
         &["route=\"unknown\"", "status=401", "problem=\"server_secret_wrong\""][..],
         &["method=\"other\"", "status=405"][..],
     ]) {
