@@ -1,5 +1,7 @@
 //! The sprayers and visits that are here.
 
+use std::collections::BTreeMap;
+
 use notebook::{Folded, ThingId, Value};
 
 /// What is here, as the first screen lists it.
@@ -41,6 +43,22 @@ pub struct KnownVisit {
     pub lines: usize,
 }
 
+/// A visit that came in as a file names no sprayer. Visits of one name on one farm are taken for the same sprayer; it has the
+/// name of the first of them, which is the same on every device.
+fn name_by_first_visit(visits: &mut [(i64, KnownVisit)]) {
+    let called = |visit: &KnownVisit| (visit.name.trim().to_lowercase(), visit.farm.trim().to_lowercase());
+    let mut first: BTreeMap<(String, String), ThingId> = BTreeMap::new();
+    for (_, visit) in
+        visits.iter().filter(|(_, visit)| visit.sprayer.is_none() && !visit.name.trim().is_empty())
+    {
+        let known = first.entry(called(visit)).or_insert(visit.id);
+        *known = visit.id.min(*known);
+    }
+    for (_, visit) in visits.iter_mut().filter(|(_, visit)| visit.sprayer.is_none()) {
+        visit.sprayer = first.get(&called(visit)).copied();
+    }
+}
+
 impl Shelf {
     /// What a notebook comes to, as the first screen lists it.
     #[must_use]
@@ -64,6 +82,7 @@ impl Shelf {
                 (visit.begun.map_or(0, |at| at.utc_milliseconds), known)
             })
             .collect();
+        name_by_first_visit(&mut visits);
         // The day that a person wrote counts before the clock of a phone.
         visits.sort_by(|(began, one), (then, other)| {
             (&other.date, then, other.id).cmp(&(&one.date, began, one.id))

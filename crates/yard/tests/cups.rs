@@ -326,3 +326,23 @@ proptest! {
         }
     }
 }
+
+#[test]
+fn a_visit_file_taken_in_is_a_visit_of_a_sprayer_that_is_known_from_then_on() {
+    let mut phone = Phone::new();
+    let bytes = include_bytes!("../../../demo/willow-bend.toml").to_vec();
+    phone.send(Event::FileChosen { name: "willow-bend.toml".to_string(), bytes });
+    assert!(phone.visit().outcome.rate.is_some());
+    phone.send(Event::Go(Screen::Gate));
+    let known = phone.state.shelf.sprayers.clone();
+    assert_eq!((known.len(), known[0].name.as_str()), (1, "Blue mounted boom"));
+    phone.send(Event::Begin { of: Some(known[0].id), keep: yard::Keep::Kept });
+    assert_eq!(phone.visit().text("visit.farm"), "Willow Bend Farm");
+    phone.send(Event::Go(Screen::Gate));
+    assert_eq!(phone.state.shelf.sprayers.len(), 1);
+    assert_eq!(phone.state.shelf.sprayers[0].visits.len(), 2);
+    // What is no visit file and no notebook changes nothing.
+    let before = phone.book.len();
+    phone.send(Event::FileChosen { name: "letter.txt".to_string(), bytes: b"Dear neighbour".to_vec() });
+    assert_eq!(phone.book.len(), before);
+}

@@ -67,7 +67,9 @@ pub fn last_time(state: &State) -> Vec<LastVisit> {
 /// Every visit of the sprayer, worked out anew, the latest first.
 fn seen(state: &State) -> Vec<Seen> {
     let (Some(visit), Some(holder)) = (&state.visit, state.holder()) else { return Vec::new() };
-    let mut ids: Vec<ThingId> = match visit.folded.sprayer {
+    // A visit that came in as a file is known by the first of its name.
+    let on_the_shelf = || state.shelf.visits.iter().find(|known| known.id == visit.id)?.sprayer;
+    let mut ids: Vec<ThingId> = match visit.folded.sprayer.or_else(on_the_shelf) {
         Some(sprayer) => state
             .shelf
             .visits
