@@ -16,12 +16,15 @@
 //! | `split` | both cores, the same sums whatever the split |
 //! | `whole` | what is said of a boom as a whole |
 //! | `bar` | what the house is held to |
+//! | `ailing`, `diagnosed` | sprayers with several things wrong, and their diagnoses scored |
 //! | `tables` | the tables, one file each |
 
 pub mod again;
+pub mod ailing;
 pub mod announced;
 pub mod bar;
 pub mod calls;
+pub mod diagnosed;
 pub mod draw;
 pub mod one_bad_tip;
 pub mod ratio;

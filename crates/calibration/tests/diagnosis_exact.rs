@@ -35,7 +35,10 @@ fn cup(reading: f64, volume: f64, priors: &Priors) -> (f64, f64) {
     let slip: f64 =
         priors.slips.iter().map(|(weight, factor)| weight * read(reading, volume, *factor, 0.0)).sum();
     let mark = 0.5 * (read(reading, volume, 1.0, 1.0) + read(reading, volume, 1.0, -1.0));
-    let any = 1.0 / (3.0 * reading.max(NEW));
+    let mut any = 0.3 / (3.0 * reading.max(NEW));
+    if reading > 0.0 {
+        any += 0.7 / reading.max(1.0) * normal((reading / volume).ln(), 0.3);
+    }
     (0.97 * read(reading, volume, 1.0, 0.0), 0.03 * (slip + priors.one_mark * mark + priors.any_slip * any))
 }
 
@@ -110,7 +113,7 @@ fn plugged(cups: &[f64]) -> (f64, f64) {
             .iter()
             .map(|reading| {
                 let any = 1.0 / (3.0 * reading.max(NEW));
-                (0.97 * read(*reading, share * NEW, 1.0, 0.0), 0.03 * any * 0.1)
+                (0.97 * read(*reading, share * NEW, 1.0, 0.0), 0.03 * any * 0.3 * 0.35)
             })
             .collect();
         let all: f64 = of.iter().map(|(right, slip)| right + slip).product();

@@ -3,6 +3,8 @@
 mod again;
 mod by_kind;
 mod compare;
+mod diagnosed;
+mod diagnosis_page;
 mod held;
 mod page;
 mod reliability;
@@ -11,5 +13,6 @@ mod table;
 mod unannounced;
 mod whole;
 
+pub use diagnosis_page::diagnosis_page;
 pub use page::{Sizes, page};
 pub use table::Table;

@@ -26,6 +26,8 @@ pub struct TipDiagnosis {
     pub causes: [f64; 5],
     /// For each of its catches the chance that it was misread or mistimed.
     pub misread: Vec<f64>,
+    /// The chance that it is sound and that every catch of it was read and timed right.
+    pub in_order: f64,
     /// What it most likely gives against a new tip, while it runs: mean and standard deviation of the logarithm.
     pub off: Option<(f64, f64)>,
     /// What its cups read against a new tip, all together: the logarithm; nothing where nothing was read.
@@ -197,6 +199,7 @@ fn tip_of(
         section,
         causes: shares.map(|share| off * share),
         misread: Vec::new(),
+        in_order: 0.0,
         off: None,
         read: None,
         marks: None,
@@ -205,6 +208,7 @@ fn tip_of(
     for (part, weight) in parts.zip(weights) {
         let weight = weight / all;
         tip.misread.resize(part.misread.len(), off * model.priors.catches.shares()[1]);
+        tip.in_order += weight * part.in_order;
         tip.flows.resize(part.flows.len(), [0.0; 5]);
         tip.causes.iter_mut().zip(part.causes).for_each(|(sum, chance)| *sum += weight * chance);
         tip.misread.iter_mut().zip(part.misread).for_each(|(sum, chance)| *sum += weight * chance);

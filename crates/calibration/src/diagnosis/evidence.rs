@@ -14,8 +14,12 @@ const PLUGGED: [f64; 6] = [0.0, 0.01, 0.02, 0.03, 0.04, 0.05];
 const REACH: f64 = 6.0;
 /// A cup whose marks nobody told is taken as marked by so much of what a new tip gives. Our assumption.
 const UNTOLD_MARKS: f64 = 0.02;
-/// A slip of any size lands on every mark of up to so many times what was read or due, all alike. Our assumption.
+/// So many of the slips of any size land anywhere, on every mark of up to so many times what was read or due, all alike; the
+/// others near what was there. Our assumption.
+const ANYWHERE_SHARE: f64 = 0.3;
 const ANYWHERE: f64 = 3.0;
+/// Slips of any size beyond so many standard deviations are among those that land anywhere. Our own choice.
+const SLIP_REACH: f64 = 3.0;
 
 /// How one catch is taken.
 #[derive(Clone, Copy)]
@@ -77,7 +81,12 @@ impl OneCatch {
         let neighbour =
             |by: f64| curve(&Cup { low: cup.low + by, high: cup.high + by, ..cup }, drift, taken.new_flow);
         let priors = taken.priors;
-        let mut slip = vec![priors.any_slip * chance; FLOWS];
+        let mut slip = vec![ANYWHERE_SHARE * priors.any_slip * chance; FLOWS];
+        if read > 0.0 {
+            // A slip of any size lands on each mark alike within its reach: the height of its law times the mark.
+            let weight = (1.0 - ANYWHERE_SHARE) * priors.any_slip * (step / read).min(1.0);
+            any_slip(&mut slip, weight, libm::log(read / due) - drift, priors.any_slip_spread);
+        }
         for marked in [neighbour(step), neighbour(-step)] {
             slip.iter_mut().zip(&marked).for_each(|(sum, value)| *sum += 0.5 * priors.one_mark * value);
         }
@@ -86,10 +95,21 @@ impl OneCatch {
         }
         Self {
             plugged_right: PLUGGED.map(|share| cup.probability(share * taken.new_flow)),
-            plugged_slip: priors.any_slip * chance,
+            plugged_slip: ANYWHERE_SHARE * priors.any_slip * chance,
             right,
             slip,
         }
+    }
+}
+
+/// Adds a slip of any size: normal in the logarithm about what was read.
+fn any_slip(slip: &mut [f64], weight: f64, read: f64, spread: f64) {
+    let scale = weight / (spread * (2.0 * core::f64::consts::PI).sqrt());
+    let first = place(LOWEST_FLOW, split(read - SLIP_REACH * spread).0);
+    let last = place(LOWEST_FLOW, split(read + SLIP_REACH * spread).0).min(FLOWS - 1);
+    for (here, sum) in slip.iter_mut().enumerate().take(last + 1).skip(first) {
+        let off = (flow_at(here) - read) / spread;
+        *sum += scale * libm::exp(-0.5 * off * off);
     }
 }
 

@@ -58,6 +58,8 @@ pub(super) struct FoundTip {
     pub causes: [f64; 5],
     /// The chance for each catch that it was misread or mistimed.
     pub misread: Vec<f64>,
+    /// The chance that it is sound and every catch of it right.
+    pub in_order: f64,
     /// Weights over coarse flows, by cause: what a tip that runs may give.
     pub flows: Vec<[f64; 5]>,
 }
@@ -145,6 +147,7 @@ fn tip_on(tip: &Alike, bases: &[f64], shut: f64, laws: &Laws, priors: &Priors) -
     let mut causes = [0.0; 5];
     let mut flows = vec![[0.0; 5]; FLOWS.div_ceil(COARSE)];
     let mut misread = vec![0.0; tip.evidence.catches.len()];
+    let mut in_order = 0.0;
     for cause in Cause::ALL {
         let which = cause.place();
         let share = shares[which] * tip.says[which];
@@ -164,6 +167,11 @@ fn tip_on(tip: &Alike, bases: &[f64], shut: f64, laws: &Laws, priors: &Priors) -
         for (here, weight) in on.iter().enumerate().filter(|(_, weight)| **weight > 0.0) {
             let weight = weight * top * share * tip.evidence.all[here];
             flows[here / COARSE][which] += weight;
+            if weight > NOTHING && cause == Cause::Sound {
+                let right =
+                    tip.evidence.catches.iter().map(|catch| 1.0 - tip.evidence.misread_at(catch, here));
+                in_order += weight * right.product::<f64>();
+            }
             if weight > NOTHING {
                 for (sum, catch) in misread.iter_mut().zip(&tip.evidence.catches) {
                     *sum += weight * tip.evidence.misread_at(catch, here);
@@ -182,8 +190,10 @@ fn tip_on(tip: &Alike, bases: &[f64], shut: f64, laws: &Laws, priors: &Priors) -
         let runs = if running > 0.0 { *sum / running } else { 0.0 };
         *sum = ((1.0 - shut) * runs + shut * tip.evidence.misread_if_plugged(catch)).clamp(0.0, 1.0);
     }
+    // Nothing of a tip in a shut section is known to be in order.
+    in_order = if running > 0.0 { (1.0 - shut) * in_order / running } else { 0.0 };
     if running > 0.0 {
         flows.iter_mut().flatten().for_each(|weight| *weight /= running);
     }
-    FoundTip { causes, misread, flows }
+    FoundTip { causes, misread, in_order: in_order.clamp(0.0, 1.0), flows }
 }

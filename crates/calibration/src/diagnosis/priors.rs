@@ -82,6 +82,8 @@ pub struct Priors {
     pub one_mark: f64,
     /// The weight of a slip of any size among slips.
     pub any_slip: f64,
+    /// How far such a slip goes: standard deviation of the logarithm of its factor.
+    pub any_slip_spread: f64,
     /// The drift from first to last cup where the order is known: standard deviation in the logarithm of flow.
     pub drift: f64,
     /// The chance that a boom of which nothing runs was not switched on.
@@ -122,9 +124,10 @@ impl Default for Priors {
                 (-0.06, 0.0),
             ]),
             size_steps: vec![1.0, 0.3, 0.1, 0.03],
-            slips: vec![(0.13, 0.5), (0.13, 2.0), (0.14, 0.9), (0.14, 1.1), (0.13, 0.8), (0.13, 1.25)],
-            one_mark: 0.1,
-            any_slip: 0.1,
+            slips: vec![(0.1, 0.5), (0.1, 2.0), (0.1, 0.9), (0.1, 1.1), (0.1, 0.8), (0.1, 1.25)],
+            one_mark: 0.05,
+            any_slip: 0.35,
+            any_slip_spread: 0.3,
             drift: 0.02,
             off: 0.02,
         }
