@@ -1,7 +1,7 @@
 //! `cargo xtask accuracy`: how often verdicts are right, held to simulated sprayers.
 //!
 //! Builds the tool in `crates/accuracy` for release and runs it; it prints its tables, and with `--write` keeps them in
-//! `accuracy/TABLES.md`. Some minutes on two cores. A bar that is missed is marked there, and is no failure here: `test`
+//! `accuracy/TABLES.md` and `accuracy/DIAGNOSES.md`; `verdicts` or `diagnoses` makes one of the two. Some minutes on two cores. A bar that is missed is marked there, and is no failure here: `test`
 //! holds the bars with smaller runs.
 
 use crate::process;

@@ -133,12 +133,17 @@ fn curve(cup: &Cup, drift: f64, new_flow: f64) -> Vec<f64> {
 /// Adds a curve moved: what stands at `by` above a flow is added at that flow.
 pub(super) fn add_shifted(sum: &mut [f64], curve: &[f64], weight: f64, by: f64) {
     let (steps, part) = split(by);
-    let value = |place: i64| usize::try_from(place).ok().and_then(|place| curve.get(place)).copied();
-    for (here, sum) in (0_i64..).zip(sum.iter_mut()) {
-        let below = value(here + i64::from(steps)).unwrap_or(0.0);
-        let above = value(here + i64::from(steps) + 1).unwrap_or(0.0);
-        *sum += weight * (below + part * (above - below));
-    }
+    add_moved(sum, curve, weight * (1.0 - part), steps);
+    add_moved(sum, curve, weight * part, steps + 1);
+}
+
+/// The same by whole steps; nothing stands beyond the curve's ends.
+fn add_moved(sum: &mut [f64], curve: &[f64], weight: f64, steps: i32) {
+    let ahead = place(0, steps);
+    let behind = place(0, -steps);
+    let from = curve.get(ahead..).unwrap_or(&[]);
+    let to = sum.get_mut(behind..).unwrap_or(&mut []);
+    to.iter_mut().zip(from).for_each(|(sum, value)| *sum += weight * value);
 }
 
 impl TipEvidence {

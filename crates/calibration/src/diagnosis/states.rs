@@ -25,8 +25,13 @@ pub(super) struct Laws {
 
 /// Sound tips beyond so many standard deviations are left out: 6e-5 of them, and those only of the widest law. Our own choice.
 const SOUND_REACH: f64 = 4.0;
-/// A law below this is left out. Our own choice.
-const NOTHING: f64 = 1e-9;
+/// Broad laws are summed on every so-manyth base: 1 % for wear, 2 % for dirt, well within what their edges are wide.
+/// Our own choice: finer ones move no chance by more than a hundredth.
+const COARSE_WORN: usize = 2;
+const COARSE_PLUGGED: usize = 4;
+/// Bases with less weight than this, against the heaviest, are left out. Our own choice: no chance moves by a thousandth of
+/// a percent.
+const NOTHING: f64 = 1e-7;
 
 impl Law {
     fn normal(laws: &[(f64, f64)]) -> Self {
@@ -58,25 +63,38 @@ impl Law {
         Self { first, shares }
     }
 
-    /// The likelihood on each base of some grid whose lowest node is `lowest`: flows weighed by the law about the base.
-    fn over(&self, evidence: &TipEvidence, lowest: i32, bases: usize) -> Vec<f64> {
+    /// The likelihood on each base of some grid whose lowest node is `lowest`: flows weighed by the law about the base. Only
+    /// every so-manyth base is summed; between them it runs straight.
+    fn over(&self, evidence: &TipEvidence, lowest: i32, bases: usize, every: usize) -> Vec<f64> {
         let (first, last) = evidence.stretch;
         // Far from every reading the likelihood is flat; only what rises above it is summed.
         let above: Vec<f64> = evidence.all[first..=last].iter().map(|value| value - evidence.floor).collect();
-        let mut table = vec![evidence.floor; bases];
-        for (base, value) in (0_i64..).zip(table.iter_mut()) {
+        let start = i64::from(lowest) + i64::from(self.first)
+            - i64::from(LOWEST_FLOW)
+            - i64::try_from(first).unwrap_or(0);
+        let sum_at = |base: usize| {
             // The place among `above` at which this base's first share stands.
-            let start = i64::from(lowest) + base + i64::from(self.first)
-                - i64::from(LOWEST_FLOW)
-                - i64::try_from(first).unwrap_or(0);
+            let start = start + i64::try_from(base).unwrap_or(0);
             let (skip, from) = match usize::try_from(start) {
                 Ok(from) => (0, from),
                 Err(_) => (usize::try_from(-start).unwrap_or(0), 0),
             };
-            if skip < self.shares.len() && from < above.len() {
-                let shares = self.shares[skip..].iter();
-                *value += shares.zip(&above[from..]).map(|(share, above)| share * above).sum::<f64>();
+            let shares = self.shares.get(skip..).unwrap_or(&[]);
+            let above = above.get(from..).unwrap_or(&[]);
+            shares.iter().zip(above).map(|(share, above)| share * above).sum::<f64>()
+        };
+        let mut table = vec![evidence.floor; bases];
+        let mut before = sum_at(0);
+        table[0] += before;
+        for next in (every..bases + every - 1).step_by(every) {
+            let here = sum_at(next);
+            for between in 1..=every {
+                if let Some(value) = table.get_mut(next - every + between) {
+                    let along = between as f64 / every as f64;
+                    *value += before + along * (here - before);
+                }
             }
+            before = here;
         }
         table
     }
@@ -85,11 +103,14 @@ impl Law {
     fn spread(&self, bases: &[f64], weight: f64, flows: &mut [f64]) {
         for (base, on) in (0_i64..).zip(bases).filter(|(_, on)| **on > NOTHING) {
             let start = base + i64::from(LOWEST_BASE) + i64::from(self.first) - i64::from(LOWEST_FLOW);
-            for (flow, share) in (start..).zip(&self.shares) {
-                if let Some(sum) = usize::try_from(flow).ok().and_then(|flow| flows.get_mut(flow)) {
-                    *sum += weight * on * share;
-                }
-            }
+            let (skip, from) = match usize::try_from(start) {
+                Ok(from) => (0, from),
+                Err(_) => (usize::try_from(-start).unwrap_or(0), 0),
+            };
+            let shares = self.shares.get(skip..).unwrap_or(&[]);
+            let flows = flows.get_mut(from..).unwrap_or(&mut []);
+            let height = weight * on;
+            flows.iter_mut().zip(shares).for_each(|(sum, share)| *sum += height * share);
         }
     }
 }
@@ -118,19 +139,19 @@ impl Laws {
     /// The tables of one tip; `says` weighs the causes by what was seen of this tip beside its cups.
     pub fn tables(&self, evidence: &TipEvidence, says: &[f64; 5]) -> TipTables {
         let span = place(LOWEST_FLOW, HIGHEST_FLOW) + 1;
-        let sound_at_any = self.sound.over(evidence, LOWEST_FLOW, span);
+        let sound_at_any = self.sound.over(evidence, LOWEST_FLOW, span, 1);
         let from = place(LOWEST_FLOW, LOWEST_BASE);
         let sound = sound_at_any[from..from + BASES].to_vec();
-        let mut wrong = vec![0.0; span];
+        let mut wrong = vec![0.0; BASES];
         for (weight, by) in &self.sizes {
-            add_shifted(&mut wrong, &sound_at_any, *weight, *by);
+            add_shifted(&mut wrong, &sound_at_any, *weight, *by + from as f64 * STEP);
         }
         let by_cause = [
             sound,
-            self.worn.over(evidence, LOWEST_BASE, BASES),
-            self.partly_plugged.over(evidence, LOWEST_BASE, BASES),
+            self.worn.over(evidence, LOWEST_BASE, BASES, COARSE_WORN),
+            self.partly_plugged.over(evidence, LOWEST_BASE, BASES, COARSE_PLUGGED),
             vec![evidence.plugged; BASES],
-            wrong[from..from + BASES].to_vec(),
+            wrong,
         ];
         let mut all = vec![0.0; BASES];
         for ((table, share), says) in by_cause.iter().zip(self.shares).zip(says) {
