@@ -235,7 +235,11 @@ impl FoldedVisit {
         for section in SECTIONS {
             match section.several {
                 Several::Yes => {
-                    for (row, held) in self.rows.get(section.name).into_iter().flatten() {
+                    // A row in which nothing stands yet, as a product just begun, would be a mistake in the file.
+                    let says = |(_, held): &&(RowId, Held)| {
+                        section.name == ROUNDS || held.value != Value::Table(Vec::new())
+                    };
+                    for (row, held) in self.rows.get(section.name).into_iter().flatten().filter(says) {
                         out.push_str(&format!("[[{}]]\n", section.name));
                         if let Value::Table(fields) = &held.value {
                             fields.iter().for_each(|(name, value)| field(&mut out, name, value));

@@ -2,6 +2,8 @@
 //!
 //! Beside the pages it writes `sheets.json`: of each page how it lies, whether it must stay on one sheet of paper, and the
 //! heights that the layout reckons with. `cargo xtask browser` holds what a browser makes of the pages against these.
+// An example is a program: it reads a visit and writes pages.
+#![allow(clippy::disallowed_methods)]
 
 use std::collections::BTreeMap;
 use std::path::Path;

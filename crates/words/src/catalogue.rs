@@ -21,8 +21,23 @@ macro_rules! files {
     };
 }
 
-const ENGLISH: &[(&str, &str)] = files!("en": "common", "units", "catch", "calibration", "planning", "visit", "command", "report", "notebook", "server", "yard", "diagnosis");
-const SPANISH: &[(&str, &str)] = files!("es": "common", "units", "catch", "calibration", "planning", "visit", "command", "report", "notebook", "server", "yard", "diagnosis");
+/// The app has no use for the words of the command and the server, and every one of them has to come through the air first.
+#[cfg(feature = "command")]
+macro_rules! all_files {
+    ($folder:literal) => {
+        files!($folder: "common", "units", "catch", "calibration", "planning", "visit", "report", "notebook", "yard", "command", "server", "diagnosis")
+    };
+}
+
+#[cfg(not(feature = "command"))]
+macro_rules! all_files {
+    ($folder:literal) => {
+        files!($folder: "common", "units", "catch", "calibration", "planning", "visit", "report", "notebook", "yard")
+    };
+}
+
+const ENGLISH: &[(&str, &str)] = all_files!("en");
+const SPANISH: &[(&str, &str)] = all_files!("es");
 
 /// What is read out of: the words of one language, said the way one reader writes numbers, units and dates.
 pub struct Words {

@@ -24,7 +24,7 @@ impl Moment {
     /// How long it is since an earlier moment, in milliseconds.
     ///
     /// *Assumptions*: the steady clock counts unless the device slept, when only the wall clock went on. A wall clock that was
-    /// set back is not gone by. One that was set forward by more than [`SLEPT`] is taken for sleep.
+    /// set back is not gone by. One that was set forward by more than two seconds is taken for sleep.
     #[must_use]
     pub fn since(&self, earlier: &Self) -> f64 {
         let steady = (self.steady - earlier.steady).max(0.0);

@@ -346,3 +346,22 @@ fn a_visit_file_taken_in_is_a_visit_of_a_sprayer_that_is_known_from_then_on() {
     phone.send(Event::FileChosen { name: "letter.txt".to_string(), bytes: b"Dear neighbour".to_vec() });
     assert_eq!(phone.book.len(), before);
 }
+
+#[test]
+fn a_product_just_begun_is_in_nobodys_way() {
+    let mut phone = Phone::new();
+    phone.boom("3");
+    phone.say("drive.course", "204 ft");
+    phone.send(Event::RunTyped("28".to_string()));
+    phone.cups(&["14", "14", "14"]);
+    phone.send(Event::AddProduct);
+    assert_eq!(phone.visit().faults, []);
+    visit::file::read(phone.visit().folded.file().as_bytes()).expect("the file that is handed over reads");
+    // A second one, left empty, takes nothing from the first.
+    let row = phone.visit().folded.rows["product"][0].0;
+    phone.say(&format!("product.{row}.name"), "Product A");
+    phone.say(&format!("product.{row}.rate"), "2 pt/ac");
+    phone.send(Event::AddProduct);
+    assert_eq!(phone.visit().visit.products.len(), 1);
+    assert!(phone.visit().outcome.tank.is_some());
+}

@@ -1,5 +1,5 @@
-//! What stands around the app, in a real browser: two versions of it are built, and `tools/browser/shell.test.mjs` goes from
-//! one to the other.
+//! The app in a real browser. Two versions of it are built: `tools/browser/shell.test.mjs` goes from one to the other,
+//! `yard.test.mjs` makes whole visits. Pictures of the screens are left in `app-pictures` of the target folder.
 
 use std::path::{Path, PathBuf};
 use std::process::Command;
@@ -49,12 +49,20 @@ fn with(workspace: &Workspace, browser: &Path, toolchain: &Toolchain) -> Result<
     let program = workspace.target.join("debug").join(format!("evenswath{}", std::env::consts::EXE_SUFFIX));
     process::run(
         Command::new("node")
-            .args(["--test", "--test-reporter=spec", "shell.test.mjs"])
+            // One file after the other: they measure times.
+            .args([
+                "--test",
+                "--test-concurrency=1",
+                "--test-reporter=spec",
+                "shell.test.mjs",
+                "yard.test.mjs",
+            ])
             .current_dir(&tools)
             .env("EVENSWATH_CHROMIUM", browser)
             .env("EVENSWATH_PROGRAM", program)
             .env("EVENSWATH_APP", first)
-            .env("EVENSWATH_SECOND_APP", second),
+            .env("EVENSWATH_SECOND_APP", second)
+            .env("EVENSWATH_PICTURES", workspace.target.join("app-pictures")),
     )
 }
 

@@ -81,6 +81,9 @@ impl Page<'_> {
             .args(toolchain.flags())
             .args(["--profile", self.build.profile(), "--package", self.package])
             .args(what);
+        if let Build::Small = self.build {
+            toolchain.for_size(&mut command);
+        }
         command
     }
 

@@ -30,6 +30,7 @@ pub fn DriveWatchFace() -> impl IntoView {
     });
     let runs = app.memo(runs);
     view! {
+        <h1 class="heard">{app.label("step-drive")}</h1>
         <button class="watch" class:goes=move || runs_now.get() on:click=move |_| app.send(Event::DriveTap)>
             <span class="time" aria-hidden="true">{time} <small>" s"</small></span>
             <span class="word" aria-live="assertive">{word}</span>

@@ -35,7 +35,8 @@ pub fn Map(open: RwSignal<bool>) -> impl IntoView {
     });
     let label = app.label("yard-go_to_tip");
     view! {
-        <button class="map" aria-label=label aria-expanded=move || open.get().to_string() on:click=move |_| open.update(|open| *open = !*open)>
+        <button class="map" aria-expanded=move || open.get().to_string() on:click=move |_| open.update(|open| *open = !*open)>
+            <span class="heard">{label}</span>
             <span class="map-drawing" aria-hidden="true" inner_html=drawing></span>
         </button>
     }
