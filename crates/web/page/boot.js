@@ -3,6 +3,7 @@
 // What the app hears of it (`src/shell.rs`), as events on the window and, for whoever was not listening yet, on the root:
 //   evenswath-kept, data-kept="yes" or "no"   whether the app is on this device and opens with no signal
 //   evenswath-update, data-update="ready"     a new version is on this device, and waits
+//   evenswath-offer, window.evenswathOffer    the browser offers to install the app
 // What it says:
 //   evenswath-update-now                      use the new version: the page is loaded again
 
@@ -44,6 +45,8 @@ async function keep() {
     else window.location.reload();
   });
   registration = await container.register(new URL('./sw.js', TOP), { scope: TOP.pathname, updateViaCache: 'none' });
+  // A browser that was told to keep nothing answers with nothing.
+  if (!registration) return tell('kept', 'no');
   const look = (worker) => worker?.addEventListener('statechange', () => {
     if (worker.state === 'installed' && registration.active) tell('update', 'ready');
   });
@@ -64,6 +67,13 @@ function lookNowAndThen(registration) {
     registration.update().catch(() => {});
   });
 }
+
+// It is shown where it is asked for, on the screen about keeping, and not over somebody's work.
+window.addEventListener('beforeinstallprompt', (event) => {
+  event.preventDefault();
+  window.evenswathOffer = event;
+  window.dispatchEvent(new CustomEvent('evenswath-offer'));
+});
 
 chooseManifest();
 try {

@@ -10,6 +10,9 @@ use yard::{Event, Promise, Waits};
 use super::js;
 use crate::app::App;
 
+/// Where `page/boot.js` lays the browser's offer down: it comes before the app is there to hear it.
+const OFFER: &str = "evenswathOffer";
+
 /// The offer to install the app, as the browser made it.
 #[derive(Default)]
 pub struct Offers(RefCell<Option<JsValue>>);
@@ -25,12 +28,14 @@ impl Offers {
 
 /// Tells how safe it is now, and listens for as long as the page is there.
 pub fn listen(app: App) {
-    window_event_listener_untyped("beforeinstallprompt", move |event| {
-        // It is shown where it was asked for, on the screen about keeping, and not over somebody's work.
-        event.prevent_default();
-        app.device().safety.0.replace(Some(event.into()));
-        app.send(Event::CanInstall);
-    });
+    let offered = move || {
+        if let Some(offer) = js::get(&window(), OFFER) {
+            app.device().safety.0.replace(Some(offer));
+            app.send(Event::CanInstall);
+        }
+    };
+    window_event_listener_untyped("evenswath-offer", move |_| offered());
+    offered();
     window_event_listener_untyped("appinstalled", move |_| tell(app));
     tell(app);
 }
