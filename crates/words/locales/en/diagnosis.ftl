@@ -93,7 +93,7 @@ help-diagnose-after =
       evenswath diagnose my-visit.toml
       evenswath diagnose --batch sprayers.jsonl --json
     The file is a visit file, or one test. A line of a batch:
-      { "{" }"rated": "0.30 gal/min @ 40 psi", "pressure": "40 psi", "time": "30 s", "step": "1 fl oz",
+    { "  {" }"rated": "0.30 gal/min @ 40 psi", "pressure": "40 psi", "time": "30 s", "step": "1 fl oz",
        "sections": [["19 fl oz", "18 fl oz"], ["15 fl oz", null]]{ "}" }
     Sections go from the left as the driver sits; null where a tip was not caught, a list where it was
     caught again. One test in a file of its own has the same fields as TOML.

@@ -93,7 +93,7 @@ help-diagnose-after =
       evenswath diagnose mi-visita.toml
       evenswath diagnose --batch aspersoras.jsonl --json
     El archivo es un archivo de visita, o una sola prueba. Una línea de un archivo de pruebas:
-      { "{" }"rated": "0.30 gal/min @ 40 psi", "pressure": "40 psi", "time": "30 s", "step": "1 fl oz",
+    { "  {" }"rated": "0.30 gal/min @ 40 psi", "pressure": "40 psi", "time": "30 s", "step": "1 fl oz",
        "sections": [["19 fl oz", "18 fl oz"], ["15 fl oz", null]]{ "}" }
     Las secciones van desde la izquierda según va sentado el operador; null donde una boquilla no se
     recogió, una lista donde se recogió otra vez. Una sola prueba en su archivo lleva los mismos
