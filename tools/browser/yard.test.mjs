@@ -453,6 +453,33 @@ test('an absurd cup is asked about at once, and a file of another kind changes n
   await phone.close();
 });
 
+test('a second copy keeps itself in a file that was chosen once', async () => {
+  // A file of the page's own stands for the one that a person would choose.
+  const phone = await device(browser, DESK, () => {
+    globalThis.showSaveFilePicker = async () => (await navigator.storage.getDirectory()).getFileHandle('copy.jsonl', { create: true });
+  });
+  const it = await phone.open(site.address);
+  await it.press('yard-keeping');
+  await it.press('yard-copy_file_choose');
+  await it.page.getByText(it.word('yard-copy_file_kept')).waitFor();
+  await fit(it.page, 'a second copy');
+  await it.press('yard-back');
+  await sprayer(it, { sections: '3' });
+  const written = () => it.page.evaluate(async () => (await (await (await navigator.storage.getDirectory()).getFileHandle('copy.jsonl')).getFile()).text());
+  for (let turn = 0; turn < 40 && !/sprayer\.tank/.test(await written()); turn += 1) await it.page.waitForTimeout(200);
+  const file = path.join(folder, 'copy.jsonl');
+  await writeFile(file, await written());
+  const told = JSON.parse(execFileSync(PROGRAM, ['notebook', 'verify', file, '--json'], { encoding: 'utf8' }).trim().split('\n')[0]);
+  assert.equal(told.whole, true);
+  // It is remembered, and nothing is only here any more.
+  await it.page.reload();
+  await it.page.waitForSelector('main');
+  await it.press('yard-back');
+  await it.press('yard-keeping');
+  await it.page.getByText(it.word('yard-copy_file_kept')).waitFor();
+  await phone.close();
+});
+
 test('every quiet screen is fit for the sun and a thumb, small and large', async () => {
   for (const [name, size] of [['small', SMALL], ['desk', DESK]]) {
     const phone = await device(browser, size);

@@ -3,8 +3,12 @@
 // What the app hears of it (`src/shell.rs`), as events on the window and, for whoever was not listening yet, on the root:
 //   evenswath-kept, data-kept="yes" or "no"   whether the app is on this device and opens with no signal
 //   evenswath-update, data-update="ready"     a new version is on this device, and waits
+//   evenswath-copy, data-copy="none", "asks" or "kept"   the file of a second copy, where this browser can write to one
+//   evenswath-copy-written                    the second copy was written
 //   evenswath-offer, window.evenswathOffer    the browser offers to install the app
 // What it says:
+//   evenswath-copy-choose                     a file for a second copy is to be chosen, or leave to be given again
+//   evenswath-copy-write, with the text       what is to stand in it
 //   evenswath-update-now                      use the new version: the page is loaded again
 
 import start from './app.js';
@@ -67,6 +71,71 @@ function lookNowAndThen(registration) {
     registration.update().catch(() => {});
   });
 }
+
+/** The file that somebody chose for a second copy; a database of its own remembers it. */
+let copyFile;
+
+async function remembered(work) {
+  const opening = indexedDB.open('evenswath-second-copy', 1);
+  opening.onupgradeneeded = () => opening.result.createObjectStore('files');
+  const answer = (request) => new Promise((done, failed) => {
+    request.onsuccess = () => done(request.result);
+    request.onerror = () => failed(request.error);
+  });
+  const database = await answer(opening);
+  try {
+    return await answer(work(database.transaction('files', 'readwrite').objectStore('files')));
+  } finally {
+    database.close();
+  }
+}
+
+const WRITING = { mode: 'readwrite' };
+
+async function findCopyFile() {
+  if (!window.showSaveFilePicker) return;
+  copyFile = await remembered((files) => files.get('copy'));
+  if (!copyFile) tell('copy', 'none');
+  else tell('copy', await copyFile.queryPermission(WRITING) === 'granted' ? 'kept' : 'asks');
+}
+
+async function chooseCopyFile() {
+  const again = copyFile && await copyFile.requestPermission(WRITING) === 'granted';
+  if (!again) {
+    copyFile = await window.showSaveFilePicker({ suggestedName: 'evenswath-notebook.jsonl' });
+    await remembered((files) => files.put(copyFile, 'copy'));
+  }
+  tell('copy', 'kept');
+}
+
+let toWrite;
+let writes = false;
+/** Writes what was said last; the file is the old one or the new one, never half of either. */
+async function writeCopy(text) {
+  toWrite = text;
+  if (writes || !copyFile) return;
+  writes = true;
+  try {
+    while (toWrite !== undefined) {
+      const now = toWrite;
+      toWrite = undefined;
+      const file = await copyFile.createWritable();
+      await file.write(now);
+      await file.close();
+      window.dispatchEvent(new CustomEvent('evenswath-copy-written'));
+    }
+  } catch (error) {
+    console.warn(error);
+    tell('copy', 'asks');
+  } finally {
+    writes = false;
+  }
+}
+
+// Who thinks better of it chooses nothing.
+window.addEventListener('evenswath-copy-choose', () => { chooseCopyFile().catch(() => {}); });
+window.addEventListener('evenswath-copy-write', (event) => { writeCopy(event.detail); });
+findCopyFile().catch(() => {});
 
 // It is shown where it is asked for, on the screen about keeping, and not over somebody's work.
 window.addEventListener('beforeinstallprompt', (event) => {

@@ -61,6 +61,10 @@ pub enum Effect {
     },
     /// Write the whole notebook to a file and hand it over; answer with `CopyHanded`.
     CopyNotebook,
+    /// Let the person choose a file for a second copy; answer with `CopyFileTold`.
+    ChooseCopyFile,
+    /// Write the second copy again, soon; answer with `CopyHanded`.
+    WriteCopyFile,
     /// Ask the browser to promise to keep what is here; answer with `SafetyTold`.
     AskToKeep,
     /// Ask the device to install the app.

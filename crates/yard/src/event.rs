@@ -4,7 +4,7 @@ use notebook::{DeviceId, Line, NotebookId, RowId, ThingId};
 use words::Reader;
 
 use crate::hands_free::Pace;
-use crate::state::{Promise, Screen, ServerState, SheetKind, Waits};
+use crate::state::{CopyFile, Promise, Screen, ServerState, SheetKind, Waits};
 
 /// What can happen.
 #[derive(Clone, Debug)]
@@ -48,8 +48,10 @@ pub enum Event {
     CanInstall,
     /// What became of the exchange with the server.
     ServerTold(ServerState),
-    /// A copy was handed to the device as a file.
+    /// A copy was handed to the device as a file, or written to the one that keeps itself.
     CopyHanded,
+    /// What became of the file that a second copy is kept in.
+    CopyFileTold(CopyFile),
     /// A newer version of the app waits.
     NewerVersion,
     /// A clock tick, some ten a second while a watch runs.
@@ -183,6 +185,8 @@ pub enum Event {
     // --- keeping -----------------------------------------------------------------------------------
     /// A copy of the notebook is handed over as a file.
     CopyNow,
+    /// A file is to be chosen for a second copy that keeps itself.
+    ChooseCopyFile,
     /// A file was chosen: a notebook's copy or a visit file.
     FileChosen {
         /// Its name.

@@ -37,6 +37,8 @@ pub use pad::{Key, Pad, Side, Sides};
 pub use plan::{Plan, Step, Today};
 pub use row_of_text::{RowWrong, parts as row_parts};
 pub use shelf::{KnownSprayer, KnownVisit, Shelf};
-pub use state::{Keeping, Notice, Promise, Safety, Screen, ServerState, SheetKind, State, Waits, WhyOf};
+pub use state::{
+    CopyFile, Keeping, Notice, Promise, Safety, Screen, ServerState, SheetKind, State, Waits, WhyOf,
+};
 pub use step::step;
 pub use usable::{Fault, FaultIs};

@@ -90,6 +90,22 @@ pub struct Safety {
     pub can_install: Waits,
     /// Whether a server at this address keeps the same notebook.
     pub server: ServerState,
+    /// A second copy in a file that keeps itself.
+    pub copy_file: CopyFile,
+}
+
+/// A second copy in a file of the person's choosing, written again by itself whenever something new is kept.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum CopyFile {
+    /// This browser cannot write to a file by itself.
+    #[default]
+    CannotBe,
+    /// It can, and none was chosen.
+    NotChosen,
+    /// One was chosen, and the browser wants to be asked again.
+    Asks,
+    /// It is kept.
+    Kept,
 }
 
 /// What the server at this address is to this notebook.

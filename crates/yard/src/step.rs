@@ -6,7 +6,7 @@ use crate::effect::Effect;
 use crate::event::Event;
 use crate::keeping::TYPED;
 use crate::moment::{Chance, Moment};
-use crate::state::{Keeping, Notice, Screen, State, Waits};
+use crate::state::{CopyFile, Keeping, Notice, Screen, State, Waits};
 use crate::write::With;
 
 /// What an event makes of the state, and what the device is then asked to do, in this order.
@@ -26,6 +26,7 @@ pub fn step(state: &mut State, event: Event, at: &Moment, mut chance: Chance) ->
         | Event::CanInstall
         | Event::ServerTold(_)
         | Event::CopyHanded
+        | Event::CopyFileTold(_)
         | Event::NewerVersion
         | Event::SpeedSensed { .. } => told_by_device(state, event, &mut with),
         event => done_by_person(state, event, &mut with),
@@ -64,9 +65,17 @@ fn told_by_device(state: &mut State, event: Event, with: &mut With<'_>) -> Vec<E
         Event::Kept(lines) => {
             state.kept(lines);
             state.count_only_here();
+            return second_copy(state);
         }
         Event::NotKept { why } => state.not_kept(why),
-        Event::Arrived(lines) => state.arrived(lines),
+        Event::Arrived(lines) => {
+            state.arrived(lines);
+            return second_copy(state);
+        }
+        Event::CopyFileTold(copy_file) => {
+            state.safety.copy_file = copy_file;
+            return second_copy(state);
+        }
         Event::Remembered(pairs) => return state.remembered(&pairs),
         Event::SafetyTold { promised, installed, clears_after_a_week } => {
             state.safety.promised = promised;
@@ -83,6 +92,12 @@ fn told_by_device(state: &mut State, event: Event, with: &mut With<'_>) -> Vec<E
         _ => {}
     }
     Vec::new()
+}
+
+/// What is new goes into the second copy too, where one keeps itself.
+fn second_copy(state: &State) -> Vec<Effect> {
+    let kept = state.safety.copy_file == CopyFile::Kept && matches!(state.keeping, Keeping::Here { .. });
+    if kept { vec![Effect::WriteCopyFile] } else { Vec::new() }
 }
 
 fn done_by_person(state: &mut State, event: Event, with: &mut With<'_>) -> Vec<Effect> {
@@ -176,6 +191,7 @@ fn kept_and_handed(state: &mut State, event: Event, with: &mut With<'_>) -> Vec<
         Event::SendLines => vec![Effect::ShareText(state.four_lines())],
         Event::HandOverVisitFile => state.visit_file(),
         Event::CopyNow => vec![Effect::CopyNotebook],
+        Event::ChooseCopyFile => vec![Effect::ChooseCopyFile],
         Event::FileChosen { name, bytes } => state.file_chosen(&name, &bytes, with),
         Event::AskToKeep => vec![Effect::AskToKeep],
         Event::Install => vec![Effect::Install],

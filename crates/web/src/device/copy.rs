@@ -14,17 +14,21 @@ const KIND: &str = "application/x-ndjson";
 /// The lines are those that the page holds, all of which the store has answered for: a phone lets a page hand something over
 /// only while a tap is worked on, and the store would have to be waited for.
 pub fn copy(app: App) {
-    let made = app.look(|state| {
+    let Some(content) = written(app) else { return };
+    let (at, _) = super::clock::now();
+    let name = format!("evenswath-notebook-{}.jsonl", day(at.wall, at.offset_minutes));
+    share::file(&name, KIND, &content, move || app.send(Event::CopyHanded));
+}
+
+/// The notebook's file, of every line that the page holds; none before the store is open.
+pub fn written(app: App) -> Option<String> {
+    app.look(|state| {
         let mut book = Notebook::new(state.holder()?.notebook);
         for line in state.lines.values().flatten() {
             book.take(line.clone());
         }
         Some(notebook::write_file(&book))
-    });
-    let Some(content) = made else { return };
-    let (at, _) = super::clock::now();
-    let name = format!("evenswath-notebook-{}.jsonl", day(at.wall, at.offset_minutes));
-    share::file(&name, KIND, &content, move || app.send(Event::CopyHanded));
+    })
 }
 
 /// The day on the wall, as year-month-day.

@@ -8,6 +8,7 @@ mod ask;
 mod awake;
 pub mod clock;
 mod copy;
+mod copy_file;
 mod exchange;
 mod flash;
 mod focus;
@@ -71,6 +72,8 @@ impl Device {
             Effect::ShareText(text) => share::text(app, text),
             Effect::ShareFile { name, kind, content } => share::file(&name, kind, &content, || {}),
             Effect::CopyNotebook => copy::copy(app),
+            Effect::ChooseCopyFile => copy_file::choose(),
+            Effect::WriteCopyFile => copy_file::write_soon(app),
             Effect::AskToKeep => safety::ask_to_keep(app),
             Effect::Install => self.safety.install(),
             Effect::Exchange => self.exchange.now(app),
@@ -91,6 +94,7 @@ pub fn start(app: App) {
     sound::listen(app);
     newer::listen(app);
     safety::listen(app);
+    copy_file::listen(app);
     address::listen(app);
     other_windows::listen(app);
     device.store.open(app);

@@ -3,7 +3,7 @@
 use leptos::html::Input;
 use leptos::prelude::*;
 use wasm_bindgen_futures::{JsFuture, spawn_local};
-use yard::{Event, ServerState, shown};
+use yard::{CopyFile, Event, ServerState, shown};
 
 use super::sheet::head;
 use crate::app::{App, app};
@@ -63,6 +63,30 @@ fn Copy() -> impl IntoView {
     view! {
         {told(app, "yard-copy_title", "yard-copy_how")}
         <div class="part"><p>{move || last.get()}</p>{button(app, "yard-copy", || Event::CopyNow)}</div>
+        <SecondCopy/>
+    }
+}
+
+/// A second copy that keeps itself, where the browser can write to a file.
+#[component]
+fn SecondCopy() -> impl IntoView {
+    let app = app();
+    let is = app.memo(|state| state.safety.copy_file);
+    let (how, asks, kept) =
+        (app.label("yard-copy_file_how"), app.label("yard-copy_file_asks"), app.label("yard-copy_file_kept"));
+    move || {
+        let (says, chooses) = match is.get() {
+            CopyFile::CannotBe => return None,
+            CopyFile::NotChosen => (how.get(), true),
+            CopyFile::Asks => (asks.get(), true),
+            CopyFile::Kept => (kept.get(), false),
+        };
+        Some(view! {
+            <div class="part">
+                <p>{says}</p>
+                {chooses.then(|| button(app, "yard-copy_file_choose", || Event::ChooseCopyFile))}
+            </div>
+        })
     }
 }
 
