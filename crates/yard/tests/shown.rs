@@ -139,9 +139,9 @@ fn visits_stand_beside_one_another_and_wear_is_told_at_one_pressure_alone() {
     assert_eq!(visits.len(), 4);
     assert!(visits[0].day.contains("2027") && visits[0].day.contains("this one"), "{visits:?}");
     let words = phone.state.words.clone();
-    // 15.5 against 14 is 10.7 % more.
+    // 15.5 against 14 is 10.7 % more, told in whole percents.
     let told = worn(&visits, &words);
-    assert_eq!(told[0].as_deref(), Some("10.7 % more"));
+    assert_eq!(told[0].as_deref(), Some("11 % more"));
     assert_eq!(told[1], Some(words.label("yard-last_pressure_unsaid")));
     assert_eq!(told[2], Some(words.label("yard-last_other_pressure")));
     assert_eq!(told[3], None);

@@ -145,7 +145,8 @@ fn against(state: &State, visit: &Seen, first: &Seen) -> Option<String> {
         return Some(words.label("yard-last_other_pressure"));
     }
     let percent = 100.0 * (now / then - 1.0);
-    let said = words.arg(&Arg::Percent(percent.abs()));
+    // Cups of two days tell no more than whole percents.
+    let said = words.arg(&Arg::Percent(percent.abs().round()));
     // Less than half a percent reads as nought, and nought is neither more nor less.
     Some(if percent.abs() < 0.5 {
         words.label("yard-last_same")
