@@ -116,7 +116,7 @@ fn serve(workspace: &Workspace, port: Option<&str>, open: Open) -> Result<(), St
 }
 
 /// Builds `evenswath`.
-fn program(workspace: &Workspace) -> Result<PathBuf, String> {
+pub fn program(workspace: &Workspace) -> Result<PathBuf, String> {
     process::run(process::cargo(&workspace.root).args([
         "build",
         "--quiet",

@@ -52,7 +52,6 @@ pub fn update() -> Signal<Update> {
 }
 
 /// Whether the app is on this device, as it comes there.
-#[allow(dead_code, reason = "the first screen shows it")]
 pub fn kept() -> Signal<Kept> {
     let told = told("evenswath-kept", "data-kept");
     Signal::derive(move || match told.get().as_deref() {

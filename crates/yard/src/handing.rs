@@ -1,7 +1,5 @@
 //! What is handed over: sheets, four lines of text, the visit file.
 
-use units::UnitSystem;
-
 use crate::effect::Effect;
 use crate::state::State;
 
@@ -38,11 +36,5 @@ impl State {
         let name =
             format!("{}-{}.toml", if name.is_empty() { "visit" } else { &name }, visit.text("visit.date"));
         vec![Effect::ShareFile { name, kind: "text/plain", content: visit.folded.file() }]
-    }
-
-    /// The units figures are shown in.
-    #[must_use]
-    pub const fn units(&self) -> UnitSystem {
-        self.reader.units
     }
 }

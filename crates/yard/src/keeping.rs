@@ -173,7 +173,7 @@ impl State {
         match notebook::entries_of_file(bytes, || with.chance.row()) {
             Ok(entries) => {
                 let id = with.chance.thing();
-                let mut effects = self.begin_as(id, None, Keep::Kept, with);
+                let mut effects = self.begin_as(id, Keep::Kept);
                 let told: Vec<notebook::Told> = entries.into_iter().map(notebook::Told::from).collect();
                 effects.extend(self.write(&told, with));
                 self.refill_shelf();

@@ -89,7 +89,7 @@ impl State {
         let mut told = vec![Told::from(Entry::Of { sprayer })];
         told.push(fact("visit.date", notebook::Value::text(&day(with)), None));
         told.extend(self.last_time_of(sprayer));
-        let mut effects = self.begin_as(id, Some(sprayer), keep, with);
+        let mut effects = self.begin_as(id, keep);
         effects.extend(self.write(&told, with));
         if of.is_some()
             && let Some(visit) = &mut self.visit
@@ -101,13 +101,7 @@ impl State {
     }
 
     /// An empty visit of this name is open.
-    pub(crate) fn begin_as(
-        &mut self,
-        id: ThingId,
-        _sprayer: Option<ThingId>,
-        keep: Keep,
-        _with: &mut With<'_>,
-    ) -> Vec<Effect> {
+    pub(crate) fn begin_as(&mut self, id: ThingId, keep: Keep) -> Vec<Effect> {
         self.visit = Some(Opened::new(id, keep));
         self.catching = None;
         self.hands_free = None;

@@ -7,6 +7,7 @@ use std::process::Command;
 use super::{TOOLS, setup};
 use crate::app;
 use crate::process;
+use crate::run;
 use crate::steps::Outcome;
 use crate::wasm::Toolchain;
 use crate::wasm::page::Build;
@@ -38,15 +39,7 @@ fn with(workspace: &Workspace, browser: &Path, toolchain: &Toolchain) -> Result<
     ]))?;
     let first = app::build(workspace, toolchain, Build::Small)?;
     let second = second(workspace)?;
-    process::run(process::cargo(&workspace.root).args([
-        "build",
-        "--quiet",
-        "--package",
-        "cli",
-        "--bin",
-        "evenswath",
-    ]))?;
-    let program = workspace.target.join("debug").join(format!("evenswath{}", std::env::consts::EXE_SUFFIX));
+    let program = run::program(workspace)?;
     process::run(
         Command::new("node")
             // One file after the other: they measure times.

@@ -7,6 +7,7 @@ use yard::{CopyFile, Event, ServerState, shown};
 
 use super::sheet::head;
 use crate::app::{App, app};
+use crate::shell::{self, Kept};
 
 /// Where the notebook is kept.
 #[component]
@@ -42,6 +43,8 @@ fn Safe() -> impl IntoView {
     let label = |key| app.label(key);
     let (installed, not_installed) = (label("yard-installed"), label("yard-not_installed"));
     let week = label("yard-clears_after_a_week");
+    let (offline, only_with_signal) = (label("yard-opens_offline"), label("yard-opens_with_signal"));
+    let on_device = shell::kept();
     view! {
         <section class="part">
             <p><strong>{move || kept.get().says}</strong></p>
@@ -49,6 +52,11 @@ fn Safe() -> impl IntoView {
             {move || (safety.get().promised != yard::Promise::Keeps)
                 .then(|| button(app, "yard-ask_to_keep", || Event::AskToKeep))}
             {move || safety.get().clears_after_a_week.is_yes().then(|| view! { <p><strong>{week.get()}</strong></p> })}
+            {move || match on_device.get() {
+                Kept::NotYet => None,
+                Kept::Here => Some(view! { <p>{offline.get()}</p> }.into_any()),
+                Kept::Never => Some(view! { <p><strong>{only_with_signal.get()}</strong></p> }.into_any()),
+            }}
             <p>{move || if safety.get().installed.is_yes() { installed.get() } else { not_installed.get() }}</p>
             {move || (safety.get().can_install.is_yes() && !safety.get().installed.is_yes())
                 .then(|| button(app, "yard-install", || Event::Install))}
