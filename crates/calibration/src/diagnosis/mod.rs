@@ -18,6 +18,7 @@
 //! | `answer` | what is told |
 //! | `tell`, `tell_tip`, `patterns` | the same in a grower's words |
 //! | `next` | what to look at next, and when to stop |
+//! | `whole` | all of it at once |
 //! | `chance` | chances as they are told |
 //! | `quantile` | medians and ranges |
 
@@ -38,6 +39,7 @@ mod seen;
 mod states;
 mod tell;
 mod tell_tip;
+mod whole;
 
 pub use answer::{BoomDiagnosis, Diagnosis, RESTRICTED_FROM, SectionDiagnosis, TipDiagnosis};
 pub use cause::Cause;
@@ -46,3 +48,4 @@ pub use next::{CheckKind, Checking, NextCheck, next_checks};
 pub use priors::{Broad, Counts, Priors};
 pub use seen::{Looked, Seen};
 pub use tell::tell_diagnosis;
+pub use whole::{Diagnosed, diagnose_and_tell};

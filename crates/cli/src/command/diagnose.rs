@@ -2,16 +2,15 @@
 
 use std::path::Path;
 
-use calibration::diagnosis::{DiagnosisModel, Looked, Rated};
+use calibration::catch::Outlet;
+use calibration::diagnosis::{Checking, Diagnosed, DiagnosisModel, Rated, diagnose_and_tell};
 use serde_json::{Map, Value};
-use units::{Arg, Args, AsWritten, Pressure};
-use visit::Visit;
-use visit::record::{Answer as Seen, LookItem};
+use units::{Arg, Args, Pressure};
 use words::Words;
 
 use super::catch_batch::{check_fields, needed, object, order, share, text, tip, wrong};
 use super::catch_test::Given;
-use super::diagnose_answer::Diagnosed;
+use super::diagnose_answer::{diagnosed_object, lines};
 use super::input::known;
 use crate::args::DiagnoseArgs;
 use crate::error::CliError;
@@ -39,13 +38,13 @@ const KNOWN: &[&str] = &[
 pub fn run(args: &DiagnoseArgs, words: &Words) -> Result<Answer, CliError> {
     if let Some(path) = &args.batch {
         return super::batch::run(path, words, |line| {
-            Ok((false, of_object(&object(line, KNOWN)?)?.object(words)))
+            Ok((false, diagnosed_object(&of_object(&object(line, KNOWN)?)?, words)))
         });
     }
     let path = args.file.clone().unwrap_or_default();
     let diagnosed = of_file(&path, words)?;
-    let mut answer = Answer::of(diagnosed.object(words));
-    diagnosed.lines(&mut answer, words);
+    let mut answer = Answer::of(diagnosed_object(&diagnosed, words));
+    lines(&diagnosed, &mut answer, words);
     Ok(answer)
 }
 
@@ -62,37 +61,10 @@ fn of_file(path: &Path, words: &Words) -> Result<Diagnosed, CliError> {
     }
     let visit = super::visit_check::read_bytes(path, &bytes)?;
     let outcome = super::visit_check::work_out(path, &visit, words)?;
-    let Some(catch) = &outcome.catch else {
-        return Err(CliError::usage("no_cups", Args::new()).at(super::input::place(path)));
-    };
-    let rated = known("sprayer", visit::findings::fitted_flow(&visit))?;
-    let setting = catch_pressure(&visit);
-    let rated = rated.zip(setting).map(|(rated, pressure)| Rated { rated, pressure });
-    let mut model = DiagnosisModel { doubts: catch.doubts, ..DiagnosisModel::default() };
-    for looked in visit.look.iter().filter_map(looked) {
-        looked.weigh(&mut model.priors);
-    }
-    Diagnosed::of(catch.now().round.clone(), rated, model)
-}
-
-/// The pressure that cups were caught at.
-fn catch_pressure(visit: &Visit) -> Option<Pressure> {
-    let setting = match &visit.catch {
-        Some(catch) => catch.setting.over(&visit.setting),
-        None => visit.setting.clone(),
-    };
-    setting.pressure.as_ref().map(AsWritten::value)
-}
-
-/// What the look tells of causes.
-fn looked((item, seen): &(LookItem, Seen)) -> Option<Looked> {
-    match (item, seen) {
-        (LookItem::TipsAlike, Seen::Yes) => Some(Looked::TipsAlike),
-        (LookItem::TipsAlike, Seen::No) => Some(Looked::TipsMixed),
-        (LookItem::StrainersClean, Seen::Yes) => Some(Looked::StrainersClean),
-        (LookItem::StrainersClean, Seen::No) => Some(Looked::StrainersDirty),
-        (LookItem::GaugeBackToZero, Seen::No) => Some(Looked::GaugeOff),
-        _ => None,
+    match visit::findings::diagnosis(&visit, &outcome) {
+        Ok(Some(diagnosed)) => Ok(diagnosed),
+        Ok(None) => Err(CliError::usage("no_cups", Args::new()).at(super::input::place(path))),
+        Err(error) => Err(super::visit_check::cannot_be(path, &error)),
     }
 }
 
@@ -150,5 +122,5 @@ fn of_object(fields: &Map<String, Value>) -> Result<Diagnosed, CliError> {
     };
     let model =
         DiagnosisModel { doubts: given.doubts()?, order: given.order.clone(), ..DiagnosisModel::default() };
-    Diagnosed::of(round, rated, model)
+    known("sections", diagnose_and_tell(&round, Outlet::BoomTip, rated, &model, &Checking::default()))
 }

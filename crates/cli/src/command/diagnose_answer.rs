@@ -1,86 +1,59 @@
 //! A diagnosis as JSON and as lines for a person.
 
-use calibration::catch::{Cup, Doubtful, Round};
-use calibration::diagnosis::{
-    Cause, Checking, Diagnosis, DiagnosisModel, NextCheck, Rated, TipDiagnosis, diagnose, next_checks,
-    tell_diagnosis,
-};
+use calibration::diagnosis::{Cause, Diagnosed, NextCheck, TipDiagnosis};
 use serde_json::{Map, Value, json};
-use units::{Arg, Args, Finding, Weight};
+use units::{Arg, Args, Weight};
 use words::Words;
 
-use super::input::known;
-use crate::error::CliError;
 use crate::out::{Answer, findings, number, percent};
 
-/// A sprayer diagnosed.
-#[derive(Debug)]
-pub struct Diagnosed {
-    found: Diagnosis,
-    findings: Vec<Finding>,
-    next: Vec<NextCheck>,
+/// The JSON object.
+pub fn diagnosed_object(diagnosed: &Diagnosed, words: &Words) -> Value {
+    let found = &diagnosed.found;
+    let sections = (1_u32..).zip(&found.sections).map(|(place, section)| {
+        json!({
+            "number": place,
+            "tips": section.tips,
+            "loss_percent": percent(section.loss),
+            "low": percent(section.low),
+            "high": percent(section.high),
+            "probability_restricted": number(section.probability_restricted),
+            "probability_shut": number(section.probability_shut),
+        })
+    });
+    let boom = &found.boom;
+    let told = found.new_flow.is_some();
+    json!({
+        "tips": found.tips.iter().map(tip_object).collect::<Vec<_>>(),
+        "sections": sections.collect::<Vec<_>>(),
+        "boom": {
+            "offset_percent": told.then(|| percent(boom.offset)),
+            "low": told.then(|| percent(boom.low)),
+            "high": told.then(|| percent(boom.high)),
+            "probability_off": number(boom.probability_off),
+            "drift_percent": boom.drift.map(|(drift, _)| percent(drift)),
+        },
+        "next": diagnosed.next.iter().map(|next| next_object(next, words)).collect::<Vec<_>>(),
+        "findings": findings(&diagnosed.findings, words),
+    })
 }
 
-impl Diagnosed {
-    /// Diagnoses a round. Readings that cannot well be are kept and pointed out: they may be just what is wrong.
-    pub fn of(round: Round, rated: Option<Rated>, model: DiagnosisModel) -> Result<Self, CliError> {
-        let found = known("sections", diagnose(&round, rated, &model))?;
-        let mut findings = tell_diagnosis(&found);
-        let cup = Cup { marks: None, holds: None };
-        let doubtful = round.look_for_absurd(&cup, found.new_flow, Doubtful::Keep);
-        findings.extend(known("sections", doubtful)?);
-        findings.sort_by_key(|finding| finding.weight);
-        let next = next_checks(&round, &found, &model, &Checking::default());
-        Ok(Self { found, findings, next })
+/// The lines for a person: what is most likely wrong, then what to look at next.
+pub fn lines(diagnosed: &Diagnosed, answer: &mut Answer, words: &Words) {
+    answer.main(words.label("line-most_likely_wrong"));
+    for finding in &diagnosed.findings {
+        let text = format!("  {}", words.finding_and_action(finding));
+        match finding.weight {
+            Weight::Stop | Weight::Act => answer.act(text),
+            _ => answer.plain(text),
+        }
     }
-
-    /// The JSON object.
-    pub fn object(&self, words: &Words) -> Value {
-        let sections = (1_u32..).zip(&self.found.sections).map(|(place, section)| {
-            json!({
-                "number": place,
-                "tips": section.tips,
-                "loss_percent": percent(section.loss),
-                "low": percent(section.low),
-                "high": percent(section.high),
-                "probability_restricted": number(section.probability_restricted),
-                "probability_shut": number(section.probability_shut),
-            })
-        });
-        let boom = &self.found.boom;
-        let told = self.found.new_flow.is_some();
-        json!({
-            "tips": self.found.tips.iter().map(tip_object).collect::<Vec<_>>(),
-            "sections": sections.collect::<Vec<_>>(),
-            "boom": {
-                "offset_percent": told.then(|| percent(boom.offset)),
-                "low": told.then(|| percent(boom.low)),
-                "high": told.then(|| percent(boom.high)),
-                "probability_off": number(boom.probability_off),
-                "drift_percent": boom.drift.map(|(drift, _)| percent(drift)),
-            },
-            "next": self.next.iter().map(|next| next_object(next, words)).collect::<Vec<_>>(),
-            "findings": findings(&self.findings, words),
-        })
+    answer.head(words.label("line-look_next"));
+    if diagnosed.next.is_empty() {
+        answer.plain(format!("  {}", words.label("line-nothing_worth_looking_at")));
     }
-
-    /// The lines for a person: what is most likely wrong, then what to look at next.
-    pub fn lines(&self, answer: &mut Answer, words: &Words) {
-        answer.main(words.label("line-most_likely_wrong"));
-        for finding in &self.findings {
-            let text = format!("  {}", words.finding_and_action(finding));
-            match finding.weight {
-                Weight::Stop | Weight::Act => answer.act(text),
-                _ => answer.plain(text),
-            }
-        }
-        answer.head(words.label("line-look_next"));
-        if self.next.is_empty() {
-            answer.plain(format!("  {}", words.label("line-nothing_worth_looking_at")));
-        }
-        for next in &self.next {
-            answer.plain(format!("  {} {}", what(next, words), why(next, words)));
-        }
+    for next in &diagnosed.next {
+        answer.plain(format!("  {} {}", what(next, words), why(next, words)));
     }
 }
 

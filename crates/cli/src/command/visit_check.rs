@@ -75,7 +75,7 @@ pub fn mistakes(file: &Path, errors: &FileErrors) -> CliError {
 }
 
 /// A fact of the visit that cannot be, with the part it stands in.
-fn cannot_be(file: &Path, error: &CheckError) -> CliError {
+pub fn cannot_be(file: &Path, error: &CheckError) -> CliError {
     let said = Said { english: error.message().to_string(), ..Said::by(error) };
     let at = vec![super::input::place(file), Place::Named(error.part.to_string())];
     let problems = vec![Problem::new(at, said)];

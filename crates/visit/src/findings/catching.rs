@@ -105,6 +105,15 @@ fn doubts(facts: &CatchFacts) -> Uncertainties {
     Uncertainties { timer: facts.timer.as_ref().map_or(usual.timer, AsWritten::value), ..usual }
 }
 
+/// What the cups were held under; where there is no machine, a boom's tips.
+pub(super) fn outlet(visit: &Visit) -> Outlet {
+    match visit.machine.as_ref().map(|machine| &machine.coverage) {
+        Some(Coverage::Boomless { .. }) => Outlet::Cluster,
+        Some(Coverage::Hand { .. }) => Outlet::HandGun,
+        _ => Outlet::BoomTip,
+    }
+}
+
 struct Test<'a> {
     visit: &'a Visit,
     facts: &'a CatchFacts,
@@ -140,7 +149,7 @@ impl Test<'_> {
             marks: self.facts.cups.marks.clone(),
             holds: self.facts.cups.holds.as_ref().map(AsWritten::value),
         };
-        let absurd = round.look_for_absurd_from(self.outlet(), &cup, expected, self.facts.doubtful);
+        let absurd = round.look_for_absurd_from(outlet(self.visit), &cup, expected, self.facts.doubtful);
         let doubtful = absurd.map_err(CheckError::of("catch"))?;
         let (limit, new_limit) = self.limits(rated.map(|rated| rated.flow()))?;
         let model = Model { doubts: self.doubts, ..Model::default() };
@@ -202,15 +211,6 @@ impl Test<'_> {
             }
         }
         tips.sort_by_key(|tip| tip.number);
-    }
-
-    /// What the cups were held under; where there is no machine, a boom's tips.
-    fn outlet(&self) -> Outlet {
-        match self.machine().map(|machine| &machine.coverage) {
-            Some(Coverage::Boomless { .. }) => Outlet::Cluster,
-            Some(Coverage::Hand { .. }) => Outlet::HandGun,
-            _ => Outlet::BoomTip,
-        }
     }
 
     /// A weight becomes a volume by a density; where none was written down it is water's, and that is said.

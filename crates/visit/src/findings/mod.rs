@@ -4,6 +4,7 @@ mod again;
 mod catching;
 mod change;
 mod cost;
+mod diagnosis;
 mod drive;
 mod error;
 mod fitted;
@@ -17,6 +18,7 @@ mod todo;
 
 pub use catching::{CatchOutcome, RoundOutcome};
 pub use change::change_advice;
+pub use diagnosis::diagnosis;
 pub use error::CheckError;
 pub use fitted::rated as fitted_flow;
 pub use rate::RateOutcome;
