@@ -7,6 +7,7 @@ mod carrier;
 mod control;
 mod fan;
 mod flow;
+pub mod pattern;
 pub mod plumbing;
 mod size;
 

@@ -12,6 +12,7 @@
 mod calibration;
 mod list;
 mod mathematics;
+mod pattern;
 mod planning;
 mod plumbing;
 mod sheets;
@@ -31,6 +32,7 @@ pub fn all() -> List {
     units::put(&mut list);
     sprayer::put(&mut list);
     plumbing::put(&mut list);
+    pattern::put(&mut list);
     calibration::put(&mut list);
     planning::put(&mut list);
     visit::put(&mut list);

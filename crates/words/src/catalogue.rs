@@ -25,14 +25,14 @@ macro_rules! files {
 #[cfg(feature = "command")]
 macro_rules! all_files {
     ($folder:literal) => {
-        files!($folder: "common", "units", "catch", "calibration", "planning", "visit", "report", "notebook", "yard", "command", "server", "diagnosis")
+        files!($folder: "common", "units", "catch", "calibration", "planning", "visit", "report", "notebook", "yard", "command", "server", "diagnosis", "pattern")
     };
 }
 
 #[cfg(not(feature = "command"))]
 macro_rules! all_files {
     ($folder:literal) => {
-        files!($folder: "common", "units", "catch", "calibration", "planning", "visit", "report", "notebook", "yard")
+        files!($folder: "common", "units", "catch", "calibration", "planning", "visit", "report", "notebook", "yard", "pattern")
     };
 }
 
