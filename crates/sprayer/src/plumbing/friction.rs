@@ -1,6 +1,6 @@
 //! What a pipe takes off the head, and how fast that grows with the flow, in all regimes.
 
-use core::f64::consts::{LN_10, PI};
+use super::wall::{LAMINAR, Walls};
 
 /// What flows.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -49,11 +49,6 @@ pub struct Loss {
 /// second. Our own choice: at a litre a minute it is 2e-9 m of water.
 const LEAST_SLOPE: f64 = 1e-4;
 
-/// Reynolds numbers between which neither laminar nor turbulent flow holds. Source: Dunlop (1991), as EPANET 2.2 uses it.
-const LAMINAR: f64 = 2000.0;
-/// The upper end of that range. Same source.
-const TURBULENT: f64 = 4000.0;
-
 impl Pipe {
     /// Returns the head lost at a flow in cubic metres a second, and its slope.
     ///
@@ -61,7 +56,8 @@ impl Pipe {
     /// Dunlop's cubic, which joins both in value and slope: EPANET 2.2 User Manual, appendix D, eq. D.5 to D.8.
     #[must_use]
     pub fn loss(&self, flow: f64, liquid: &Liquid) -> Loss {
-        Resistance::of(self, liquid).loss(flow)
+        let mut walls = Walls::default();
+        Resistance::of(self, liquid, &mut walls).loss(flow, &mut walls)
     }
 }
 
@@ -76,34 +72,32 @@ pub(super) struct Resistance {
     along: f64,
     /// Metres for the square of that, by fittings.
     minor: f64,
-    /// Roughness as a part of the bore.
-    rough: f64,
+    /// The number of its wall.
+    wall: usize,
 }
 
 impl Resistance {
-    pub fn of(pipe: &Pipe, liquid: &Liquid) -> Self {
-        let area = PI * pipe.bore * pipe.bore / 4.0;
-        // Head lost by fittings: K v²/2g.
-        let square = 1.0 / (2.0 * liquid.gravity * area * area);
+    pub fn of(pipe: &Pipe, liquid: &Liquid, walls: &mut Walls) -> Self {
+        let (wall, bore) = walls.of(pipe, liquid);
         Self {
-            reynolds: pipe.bore / (area * liquid.viscosity),
-            // f = 64/Re makes the loss straight: 32 ν L v / (g D²).
-            straight: 32.0 * liquid.viscosity * pipe.length / (liquid.gravity * pipe.bore * pipe.bore * area),
-            along: pipe.length / pipe.bore * square,
-            minor: pipe.minor_loss * square,
-            rough: pipe.roughness / pipe.bore,
+            reynolds: bore.reynolds,
+            straight: bore.straight * pipe.length,
+            along: bore.along * pipe.length,
+            minor: bore.fitting * pipe.minor_loss,
+            wall,
         }
     }
 
-    pub fn loss(&self, flow: f64) -> Loss {
+    /// The loss; `walls` are those it was made with.
+    pub fn loss(&self, flow: f64, walls: &mut Walls) -> Loss {
         let quick = flow.abs();
         let reynolds = quick * self.reynolds;
         let (head, slope) = if reynolds <= LAMINAR {
             (self.straight * quick, self.straight)
         } else {
-            let (factor, growth) = factor(reynolds, self.rough);
-            // d(f q²) = 2 f q + q² f' Re/q
-            (self.along * factor * quick * quick, self.along * quick * (2.0 * factor + growth * reynolds))
+            let (factor, growth) = walls.factor(self.wall, reynolds);
+            // d(f q²) = 2 f q + q df/d ln q
+            (self.along * factor * quick * quick, self.along * quick * (2.0 * factor + growth))
         };
         let head = head + self.minor * quick * quick;
         let slope = slope + 2.0 * self.minor * quick;
@@ -111,37 +105,11 @@ impl Resistance {
     }
 }
 
-/// The friction factor and its slope against the Reynolds number, above 2000.
-///
-/// Dunlop's cubic joins the regimes at 2000 and 4000. Where the manual (eq. D.8) writes the sum of roughness and Reynolds number
-/// at the flow's own Reynolds number, EPANET itself takes it at 4000 (`src/hydcoeffs.c`), which alone makes a cubic of it.
-fn factor(reynolds: f64, rough: f64) -> (f64, f64) {
-    if reynolds > TURBULENT {
-        // Swamee and Jain: f = 0.25 / log10(ε/3.7D + 5.74/Re^0.9)² = 1 / (2/ln 10 · ln(…))².
-        let smooth = 5.74 / libm::exp(0.9 * libm::log(reynolds));
-        let sum = rough / 3.7 + smooth;
-        let root = -2.0 / LN_10 * libm::log(sum);
-        let factor = 1.0 / (root * root);
-        // d/dRe: the smooth part falls by 0.9 of itself for each part of the Reynolds number.
-        return (factor, -2.0 * factor / root * (2.0 / LN_10) * 0.9 * smooth / (reynolds * sum));
-    }
-    // Dunlop's y2 and y3. His 0.86859 is 2/ln 10, and his 0.00514215 is 1.8 · 2/ln 10 · 5.74/4000^0.9, written out here.
-    let y2 = rough / 3.7 + SMOOTH_AT_4000;
-    let y3 = -2.0 / LN_10 * libm::log(y2);
-    let fa = 1.0 / (y3 * y3);
-    let fb = fa * (2.0 - 1.8 * 2.0 / LN_10 * SMOOTH_AT_4000 / (y2 * y3));
-    let r = reynolds / LAMINAR;
-    let (x1, x2) = (7.0 * fa - fb, 0.128 - 17.0 * fa + 2.5 * fb);
-    let (x3, x4) = (-0.128 + 13.0 * fa - 2.0 * fb, 0.032 - 3.0 * fa + 0.5 * fb);
-    let factor = x1 + r * (x2 + r * (x3 + r * x4));
-    (factor, (x2 + r * (2.0 * x3 + 3.0 * r * x4)) / LAMINAR)
-}
-
-/// 5.74/4000^0.9. Source: Swamee and Jain (1976) at Re 4000; EPANET 2.2 has the same digits.
-const SMOOTH_AT_4000: f64 = 3.288_954_763_45e-3;
-
 #[cfg(test)]
 mod tests {
+    use core::f64::consts::PI;
+
+    use super::super::wall::TURBULENT;
     use super::*;
 
     const HOSE: Pipe = Pipe { length: 0.5, bore: 0.019, roughness: 1.5e-6, minor_loss: 0.0 };

@@ -107,7 +107,7 @@ impl Pattern {
         System {
             over: vec![0.0; self.order.len()],
             links: vec![0.0; self.reached.len()],
-            pivots: vec![0.0; self.order.len()],
+            parts: vec![0.0; self.order.len()],
         }
     }
 }
@@ -119,7 +119,8 @@ pub struct System {
     over: Vec<f64>,
     /// The links, each nothing or more; after factoring, as shares of the pivot.
     links: Vec<f64>,
-    pivots: Vec<f64>,
+    /// One part in each pivot.
+    parts: Vec<f64>,
 }
 
 impl System {
@@ -147,9 +148,10 @@ impl System {
         for at in 0..pattern.order.len() {
             let (first, end) = (pattern.begins[at], pattern.begins[at + 1]);
             let pivot = self.over[at] + self.links[first..end].iter().sum::<f64>();
-            self.pivots[at] = pivot;
+            let part = 1.0 / pivot;
+            self.parts[at] = part;
             for i in first..end {
-                let share = self.links[i] / pivot;
+                let share = self.links[i] * part;
                 self.over[pattern.reached[i]] += share * self.over[at];
                 for j in i + 1..end {
                     self.links[pattern.fills[fill]] += share * self.links[j];
@@ -157,7 +159,7 @@ impl System {
                 }
             }
             for link in &mut self.links[first..end] {
-                *link /= pivot;
+                *link *= part;
             }
         }
     }
@@ -171,7 +173,7 @@ impl System {
             }
         }
         for at in (0..x.len()).rev() {
-            let mut value = x[at] / self.pivots[at];
+            let mut value = x[at] * self.parts[at];
             for i in pattern.begins[at]..pattern.begins[at + 1] {
                 value += self.links[i] * x[pattern.reached[i]];
             }

@@ -4,10 +4,13 @@
 //! or hoses small. Pulsing valves, filling up and booms that flow round in circles on purpose are not modelled.
 
 mod friction;
+mod guess;
 mod matrix;
 mod network;
 mod solve;
 mod solved;
+mod wall;
+mod ways;
 
 pub use friction::{Liquid, Loss, Pipe};
 pub use network::{Network, NodeId, Outlet, OutletId, Supply};

@@ -6,10 +6,11 @@
 //! *Source*: Todini and Pilati (1987), a gradient method for the analysis of pipe networks; Collins et al. (1978), content
 //! models, for the bowl.
 
-use super::friction::{Loss, Resistance};
 use super::matrix::{Pattern, System};
-use super::network::{Network, Outlet, Supply};
+use super::network::{Network, Supply};
 use super::solved::Solved;
+use super::wall::Walls;
+use super::ways::{Standing, Way};
 
 /// Why a network cannot be solved.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, thiserror::Error)]
@@ -35,32 +36,8 @@ const MOST_STEPS: usize = 200;
 /// doubles carry through a few hundred nodes, far below any reading.
 const AT_REST: f64 = 1e-11;
 
-/// A way from a node to another, or to the air.
-#[derive(Clone, Copy, Debug)]
-pub(super) enum Way {
-    /// A hose between two nodes; it is a link of the same number.
-    Hose { from: usize, to: usize, resistance: Resistance },
-    /// An open outlet at a node, with its number.
-    Outlet { node: usize, index: usize, outlet: Outlet },
-    /// The pump, from a head of its own at nothing; as an orifice its curve falls with the square of the flow.
-    Pump { at: usize, shut_off: f64, curve: Outlet },
-}
-
-impl Way {
-    fn loss(&self, flow: f64) -> Loss {
-        match self {
-            Self::Hose { resistance, .. } => resistance.loss(flow),
-            Self::Outlet { outlet, .. } => outlet.loss(flow),
-            Self::Pump { curve, .. } => curve.loss(flow),
-        }
-    }
-}
-
-/// Where Newton stands.
-struct Standing {
-    flows: Vec<f64>,
-    losses: Vec<Loss>,
-}
+/// Nearer to rest than this, as a share of the largest head, every step is taken whole: there Newton only nears. Our own choice.
+const NEAR_REST: f64 = 1e-3;
 
 impl Network {
     /// Returns the heads and flows.
@@ -100,26 +77,6 @@ impl Network {
         }
     }
 
-    /// Every way that something can flow; the hoses first, in their order.
-    fn ways(&self, shut: &[bool]) -> Vec<Way> {
-        let hoses = self.links.iter().map(|link| Way::Hose {
-            from: link.from,
-            to: link.to,
-            resistance: Resistance::of(&link.pipe, &self.liquid),
-        });
-        let outlets = self.outlets.iter().enumerate().filter_map(|(index, (node, outlet))| {
-            let outlet = outlet.filter(|_| !shut[index])?;
-            Some(Way::Outlet { node: *node, index, outlet })
-        });
-        let mut ways: Vec<Way> = hoses.chain(outlets).collect();
-        if let Supply::Pump { at, shut_off, fall } = self.supply {
-            // What the pump lacks of its shut-off head; straight near nothing, as an outlet.
-            let curve = Outlet { coefficient: 1.0 / fall.sqrt(), opens_at: 0.0 };
-            ways.push(Way::Pump { at: at.0, shut_off, curve });
-        }
-        ways
-    }
-
     /// The head that drives a way at these heads of the nodes.
     fn driving(&self, way: &Way, heads: &[f64]) -> f64 {
         match way {
@@ -132,30 +89,29 @@ impl Network {
 
     /// Newton to rest, with these outlets shut.
     fn rest(&self, pattern: &Pattern, shut: &[bool], steps: &mut usize) -> Result<Solved, PlumbingError> {
-        let ways = self.ways(shut);
-        let losses = |flows: &[f64]| ways.iter().zip(flows).map(|(way, flow)| way.loss(*flow)).collect();
-        let (flows, mut agreed) = self.first_guess(&ways);
-        let mut now = Standing { losses: losses(&flows), flows };
+        let mut walls = Walls::default();
+        let ways = self.ways(shut, &mut walls);
+        let (flows, mut agreed) = self.first_guess(&ways, &mut walls);
+        let mut now = Standing::at(&ways, flows, &mut walls);
         let mut system = pattern.system();
         loop {
             *steps += 1;
             let heads = self.heads(pattern, &mut system, &ways, &now);
             let change: Vec<f64> = ways
                 .iter()
-                .zip(&now.losses)
-                .map(|(way, loss)| (self.driving(way, &heads) - loss.head) / loss.slope)
+                .zip(now.lost.iter().zip(&now.eases))
+                .map(|(way, (lost, ease))| (self.driving(way, &heads) - lost) * ease)
                 .collect();
             let stepped = |part: f64| -> Vec<f64> {
                 now.flows.iter().zip(&change).map(|(flow, change)| flow + part * change).collect()
             };
-            let flows = stepped(1.0);
-            let mut next = Standing { losses: losses(&flows), flows };
+            let mut next = Standing::at(&ways, stepped(1.0), &mut walls);
             // At these heads the whole step is at rest where each way's loss is what drives it.
             let largest = heads.iter().fold(1e-3_f64, |most, head| most.max(head.abs()));
             let most = ways
                 .iter()
-                .zip(&next.losses)
-                .fold(0.0_f64, |most, (way, loss)| most.max((self.driving(way, &heads) - loss.head).abs()));
+                .zip(&next.lost)
+                .fold(0.0_f64, |most, (way, lost)| most.max((self.driving(way, &heads) - lost).abs()));
             if most <= AT_REST * largest {
                 return Ok(self.solved(system, &ways, &next.flows, heads));
             }
@@ -163,11 +119,10 @@ impl Network {
                 return Err(PlumbingError::NoRest { steps: *steps });
             }
             // A step from flows that do not agree at every node only makes them agree; from then on they stay so.
-            if agreed {
-                let part = self.part(&ways, &now, &next, &change);
+            if agreed && most > NEAR_REST * largest {
+                let part = self.part(&ways, &now, &next, &change, &mut walls);
                 if part < 1.0 {
-                    let flows = stepped(part);
-                    next = Standing { losses: losses(&flows), flows };
+                    next = Standing::at(&ways, stepped(part), &mut walls);
                 }
             }
             agreed = true;
@@ -175,58 +130,14 @@ impl Network {
         }
     }
 
-    /// Flows to begin with, and whether they agree at every node: each outlet at the head that is held, and in the hoses what
-    /// their outlets take, where they form a tree.
-    fn first_guess(&self, ways: &[Way]) -> (Vec<f64>, bool) {
-        // Without a held head ten metres, about a bar. Our own choice: Newton soon finds the right one.
-        let head = match self.supply {
-            Supply::HeldHead { head, .. } => head,
-            Supply::Pump { shut_off, .. } => shut_off / 2.0,
-            Supply::HeldFlow { .. } => 10.0,
-        };
-        let mut carried = vec![0.0; self.elevations.len()];
-        let mut flows = vec![0.0; ways.len()];
-        for (way, flow) in ways.iter().zip(&mut flows) {
-            if let Way::Outlet { node, outlet, .. } = way {
-                // A metre at least, so that no slope begins at nothing. Our own choice.
-                *flow =
-                    outlet.coefficient * (head - self.elevations[*node] - outlet.opens_at).max(1.0).sqrt();
-                carried[*node] += *flow;
-            }
-        }
-        let tree = self.links.iter().enumerate().all(|(place, link)| link.to == place + 1);
-        for (place, link) in self.links.iter().enumerate().rev() {
-            flows[place] = if tree {
-                carried[link.from] += carried[link.to];
-                carried[link.to]
-            } else {
-                // Source: EPANET 2.2, initial flows for a velocity of 1 ft/s (0.3048 m/s).
-                0.3048 * core::f64::consts::PI * link.pipe.bore * link.pipe.bore / 4.0
-            };
-        }
-        if let (Some(Way::Pump { .. }), Some(flow)) = (ways.last(), flows.last_mut()) {
-            *flow = carried[0];
-        }
-        // A held flow is another than that of the guess.
-        let agreed = tree && self.feeds_first() && !matches!(self.supply, Supply::HeldFlow { .. });
-        (flows, agreed)
-    }
-
-    /// Whether the first node is the one that is fed, to which the hoses of a tree lead.
-    fn feeds_first(&self) -> bool {
-        let (Supply::HeldHead { at, .. } | Supply::HeldFlow { at, .. } | Supply::Pump { at, .. }) =
-            self.supply;
-        at.0 == 0
-    }
-
     /// The heads at which the straightened losses make the flows agree at every node; the system is left factored.
     fn heads(&self, pattern: &Pattern, system: &mut System, ways: &[Way], now: &Standing) -> Vec<f64> {
         system.clear();
         let mut right = vec![0.0; self.elevations.len()];
-        for (number, (way, (flow, loss))) in ways.iter().zip(now.flows.iter().zip(&now.losses)).enumerate() {
-            let ease = 1.0 / loss.slope;
+        let standing = now.flows.iter().zip(now.lost.iter().zip(&now.eases));
+        for (number, (way, (flow, (lost, ease)))) in ways.iter().zip(standing).enumerate() {
             // What flows at a driving head of nothing by the straight line.
-            let still = flow - loss.head * ease;
+            let (ease, still) = (*ease, flow - lost * ease);
             match way {
                 Way::Hose { from, to, .. } => {
                     system.add_link(pattern, number, ease);
@@ -262,20 +173,20 @@ impl Network {
     }
 
     /// How much of a step to take: all of it, unless the bowl rises again before its end.
-    fn part(&self, ways: &[Way], now: &Standing, next: &Standing, change: &[f64]) -> f64 {
+    fn part(&self, ways: &[Way], now: &Standing, next: &Standing, change: &[f64], walls: &mut Walls) -> f64 {
         // The slope of the bowl along the step; heads of nodes drop out of it because the step keeps every node in agreement.
         let held: f64 = ways.iter().zip(change).map(|(way, change)| self.held(way) * change).sum();
-        let slope_of = |losses: &[Loss]| -> f64 {
-            losses.iter().zip(change).map(|(loss, change)| loss.head * change).sum::<f64>() - held
+        let slope_of = |lost: &[f64]| -> f64 {
+            lost.iter().zip(change).map(|(lost, change)| lost * change).sum::<f64>() - held
         };
-        let begin = slope_of(&now.losses);
-        if begin >= 0.0 || slope_of(&next.losses) <= -0.5 * begin {
+        let begin = slope_of(&now.lost);
+        if begin >= 0.0 || slope_of(&next.lost) <= -0.5 * begin {
             return 1.0;
         }
-        let slope = |part: f64| -> f64 {
-            let stepped = ways.iter().zip(now.flows.iter().zip(change));
-            stepped.map(|(way, (flow, change))| way.loss(flow + part * change).head * change).sum::<f64>()
-                - held
+        let mut slope = |part: f64| -> f64 {
+            let stepped: Vec<f64> =
+                now.flows.iter().zip(change).map(|(flow, change)| flow + part * change).collect();
+            slope_of(&Standing::at(ways, stepped, walls).lost)
         };
         let (mut low, mut high) = (0.0, 1.0);
         // Ten halvings come within a thousandth, which is near enough for a step of Newton.
@@ -307,9 +218,9 @@ impl Network {
         let mut outlets = vec![0.0; self.outlets.len()];
         let mut eases = vec![0.0; self.outlets.len()];
         for (way, flow) in ways.iter().zip(flows) {
-            if let Way::Outlet { index, .. } = way {
+            if let Way::Outlet { index, outlet, .. } = way {
                 outlets[*index] = *flow;
-                eases[*index] = 1.0 / way.loss(*flow).slope;
+                eases[*index] = 1.0 / outlet.loss(*flow).slope;
             }
         }
         Solved {
