@@ -120,3 +120,77 @@ fn cups_that_stay_empty_everywhere_are_a_pump_that_is_off() {
     );
     assert!(ran.out.contains("\"boom_is_off\""), "{ran:?}");
 }
+
+/// Four tips 10 % low as a whole, with more told of them.
+fn low(more: &str) -> String {
+    format!(
+        r#"{{"rated": "0.30 gal/min @ 40 psi", "pressure": "40 psi", "time": "30 s", "step": "5 mL", "sections": [["510 mL", "515 mL", "510 mL", "510 mL"]]{more}}}"#
+    )
+}
+
+#[test]
+fn what_was_read_beside_the_cups_takes_the_offset_apart() {
+    let plain = line(&low(""));
+    assert!(plain["boom"]["parts"].is_null());
+    // 32.4 psi at a tip: √(32.4 ÷ 40) = 0.9.
+    let at_tip = line(&low(r#", "tip_pressure": [{"tip": 2, "pressure": "32.4 psi", "marks": "1 psi"}]"#));
+    let parts = &at_tip["boom"]["parts"];
+    assert!((number(parts, "/pressure_percent/value") + 19.0).abs() < 3.0, "{parts}");
+    assert!(number(parts, "/set_percent/low") < 0.0 && number(parts, "/set_percent/high") > 0.0, "{parts}");
+    // 40 and 80 psi with 7.6 psi of each not reaching the tips: 510 × √(72.4 ÷ 32.4) = 762 mL.
+    let second = line(&low(
+        r#", "gauge_marks": "0.5 psi", "second": {"pressure": "80 psi", "sections": [["760 mL", "765 mL", "765 mL", null]]}"#,
+    ));
+    let zero = &second["boom"]["parts"]["pressure_zero"];
+    assert_eq!(word(zero, "/unit"), "psi");
+    assert!(
+        number(zero, "/low") < 7.6 && number(zero, "/high") > 7.6 && number(zero, "/value") > 3.0,
+        "{zero}"
+    );
+    assert_eq!(second["tips"][0]["misread"].as_array().map(Vec::len), Some(1));
+    assert_eq!(second["tips"][0]["misread_beside"].as_array().map(Vec::len), Some(1));
+    let new = line(&low(r#", "new_tip": ["512 mL", {"reading": "1020 mL", "time": "60 s"}]"#));
+    assert!(number(&new, "/boom/parts/set_percent/value").abs() < 2.0, "{}", new["boom"]);
+    for lang in ["en", "es"] {
+        let told = low(r#", "tip_pressure": {"tip": 2, "pressure": "32.4 psi"}"#);
+        let ran = run_with(&["diagnose", "--batch", "-", "--json", "--lang", lang], told.as_bytes());
+        assert!(ran.out.contains("tips_get_pressure") && !ran.out.contains("boom_all_low"), "{ran:?}");
+    }
+}
+
+#[test]
+fn tips_meant_to_differ_and_cups_timed_together_are_told_so() {
+    let text = r#"{"rated": "0.30 gal/min @ 40 psi", "time": "30 s", "step": "5 mL", "groups": [[1, 5, 6]],
+        "sections": [["1130 mL", {"reading": "570 mL", "run": 1}, {"reading": "565 mL", "run": 1}, "570 mL", "1130 mL", "1140 mL"]]}"#;
+    let found = line(&text.replace('\n', " "));
+    assert_eq!(found["tips"].as_array().map(Vec::len), Some(6));
+    for tip in found["tips"].as_array().expect("tips") {
+        assert!(number(tip, "/states/sound") > 0.9, "{tip}");
+    }
+}
+
+#[test]
+fn what_cannot_be_beside_the_cups_is_told() {
+    for (more, code) in [
+        (r#", "second": {"pressure": "80 psi", "sections": [["760 mL"]]}"#, "second_other_tips"),
+        (r#", "second": {"pressure": "0 psi", "sections": [["760 mL", null, null, null]]}"#, "not_positive"),
+        (r#", "second": 7"#, "wrong_kind"),
+        (r#", "tip_pressure": [{"tip": 9, "pressure": "30 psi"}]"#, "wrong_kind"),
+        (r#", "tip_pressure": [{"tip": 2}]"#, "missing_field"),
+        (r#", "groups": [[9]]"#, "wrong_kind"),
+        (r#", "groups": 3"#, "wrong_kind"),
+    ] {
+        for lang in ["en", "es"] {
+            let ran = run_with(&["diagnose", "--batch", "-", "--json", "--lang", lang], low(more).as_bytes());
+            let object: Value = serde_json::from_str(ran.out.trim()).expect("an object");
+            assert_eq!(object["error"]["code"].as_str(), Some(code), "{more}: {ran:?}");
+            assert!(object["error"]["message"].as_str().is_some_and(|text| text.len() > 10), "{ran:?}");
+        }
+    }
+    let near =
+        line(&low(r#", "second": {"pressure": "41 psi", "sections": [["515 mL", null, null, null]]}"#));
+    assert!(near["findings"].to_string().contains("second_pressure_near"), "{near}");
+    let unrated = r#"{"time": "30 s", "step": "5 mL", "sections": [["510 mL"]], "tip_pressure": [{"tip": 1, "pressure": "30 psi"}]}"#;
+    let ran = run_with(&["diagnose", "--batch", "-", "--json"], unrated.as_bytes());
+    assert!(ran.status == 2 && ran.out.contains("needs_rated"), "{ran:?}");
+}

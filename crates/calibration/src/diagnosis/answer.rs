@@ -1,14 +1,17 @@
 //! The answer: what is most likely of each tip, each section and the boom, over all drifts.
 
-use units::Flow;
+use units::{Finding, Flow};
 
 use super::cause::Cause;
-use super::diagnose::{Boom, DiagnosisModel, numbers_by_section};
+use super::cups::TipCups;
+use super::diagnose::Sections;
 use super::infer::{COARSE, FED, Found, FoundTip};
+use super::kinds::Boom;
+use super::model::DiagnosisModel;
 use super::offsets::{LOWEST_BASE, STEP, at, flow_at};
+use super::parts::BoomParts;
 use super::quantile::{TOLD, mean_and_spread, quantile};
 use super::section::LOSSES;
-use crate::catch::TipCatches;
 
 /// A section that loses more than this beyond the best-fed is restricted.
 /// Source: 8 % of pressure, near the 10 % at which inspections reject a section (French order of 18 Dec 2008, NOR
@@ -26,6 +29,8 @@ pub struct TipDiagnosis {
     pub causes: [f64; 5],
     /// For each of its catches the chance that it was misread or mistimed.
     pub misread: Vec<f64>,
+    /// The same for its catches at other pressures.
+    pub misread_beside: Vec<f64>,
     /// The chance that it is sound and that every catch of it was read and timed right.
     pub in_order: f64,
     /// What it most likely gives against a new tip, while it runs: mean and standard deviation of the logarithm.
@@ -68,6 +73,8 @@ pub struct BoomDiagnosis {
     pub probability_off: f64,
     /// The drift from first to last cup, where the order is known: mean and standard deviation (shares).
     pub drift: Option<(f64, f64)>,
+    /// What the offset is made of, where a second pressure, a pressure at a tip or a new tip tells.
+    pub parts: Option<BoomParts>,
 }
 
 /// What is most likely wrong with a sprayer.
@@ -81,6 +88,20 @@ pub struct Diagnosis {
     pub boom: BoomDiagnosis,
     /// What a new tip gives at the pressure; nothing where it is not known.
     pub new_flow: Option<Flow>,
+    /// What is to be said of the facts themselves.
+    pub remarks: Vec<Finding>,
+    /// Weights over the boom's own offset.
+    pub(super) booms: Vec<f64>,
+}
+
+/// One set of what is tried: a drift and the changes to other pressures.
+pub(super) struct Part {
+    /// The drift.
+    pub drift: f64,
+    /// The logarithm of its weight, its prior's with that of all cups.
+    pub log: f64,
+    /// What is most likely under it.
+    pub found: Found,
 }
 
 impl TipDiagnosis {
@@ -105,63 +126,94 @@ impl TipDiagnosis {
     }
 }
 
-/// Puts the drifts together, and the chance that nothing was switched on.
+/// Puts all that was tried together, and the chance that nothing was switched on. `scale` is how far cup and watch may be off
+/// for every cup alike: it is no part of what the boom gives.
 pub(super) fn put_together(
-    tips: &[&TipCatches],
-    boom: &Boom,
+    boom: &Boom<'_>,
+    sections: &Sections,
     new_flow: Option<Flow>,
-    parts: &[(f64, f64, Found)],
-    log_off: f64,
+    parts: &[Part],
+    (log_off, scale): (f64, f64),
     model: &DiagnosisModel,
 ) -> Diagnosis {
     let on = libm::log(1.0 - model.priors.off);
-    let best = parts.iter().map(|(_, log, _)| log + on).fold(log_off, f64::max);
-    let weights: Vec<f64> = parts.iter().map(|(_, log, _)| libm::exp(log + on - best)).collect();
+    let best = parts.iter().map(|part| part.log + on).fold(log_off, f64::max);
+    let weights: Vec<f64> = parts.iter().map(|part| libm::exp(part.log + on - best)).collect();
     let weight_off = libm::exp(log_off - best);
     let all = weights.iter().sum::<f64>() + weight_off;
     let off = weight_off / all;
-    let drifts: Vec<f64> = parts.iter().map(|(drift, _, _)| *drift).collect();
+    let drifts: Vec<f64> = parts.iter().map(|part| part.drift).collect();
     let weigh = |values: &dyn Fn(&Found) -> Vec<f64>| -> Vec<f64> {
         let mut sum: Vec<f64> = Vec::new();
-        for ((_, _, found), weight) in parts.iter().zip(&weights) {
-            let values = values(found);
+        for (part, weight) in parts.iter().zip(&weights) {
+            let values = values(&part.found);
             sum.resize(values.len(), 0.0);
             sum.iter_mut().zip(values).for_each(|(sum, value)| *sum += weight / all * value);
         }
         sum
     };
-    let drift = (drifts.len() > 1)
+    let drift = (!model.order.is_empty())
         .then(|| mean_and_spread(drifts.iter().copied().zip(weights.iter().copied())))
         .flatten();
-    let fed = weigh(&|found| found.fed.clone());
+    let fed = blurred(&weigh(&|found| found.fed.clone()), scale);
     debug_assert_eq!(fed.len(), FED);
     let [offset, low, high] = TOLD.map(|share| libm::expm1(at(LOWEST_BASE) + quantile(&fed, share) * STEP));
-    let by_section = numbers_by_section(tips, boom);
-    let sections = (0..boom.numbers.len())
-        .map(|section| {
-            let mut losses = weigh(&|found| found.sections[section].losses.clone());
-            let shut = weigh(&|found| vec![found.sections[section].shut]).first().copied().unwrap_or(0.0);
-            // A boom that was not switched on says nothing of its sections: none is taken to be worse than the best.
-            losses[0] += off;
-            section_of(by_section.get(&section).cloned().unwrap_or_default(), losses, shut)
-        })
-        .collect();
-    let found_tips: Vec<TipDiagnosis> = tips
-        .iter()
-        .zip(&boom.kinds)
-        .map(|(tip, (section, kind))| {
-            let of = |found: &Found| found.sections[*section].tips[*kind].clone();
-            let parts = parts.iter().map(|(_, _, found)| of(found));
-            let found = tip_of(tip.number, *section, parts, &weights, (all, off), model);
-            TipDiagnosis { read: boom.read(tip), marks: boom.marks(tip), ..found }
-        })
-        .collect();
+    let of_section = |(section, tips): (usize, &Vec<u32>)| {
+        let mut losses = weigh(&|found| found.sections[section].losses.clone());
+        let shut = weigh(&|found| vec![found.sections[section].shut]).first().copied().unwrap_or(0.0);
+        // A boom that was not switched on says nothing of its sections: none is taken to be worse than the best.
+        losses[0] += off;
+        section_of(tips.clone(), losses, shut)
+    };
+    let found_sections = sections.tips.iter().enumerate().map(of_section).collect();
+    let found_tips = tips_of(boom, parts.iter().map(|part| &part.found), &weights, (all, off), model);
     Diagnosis {
         tips: found_tips,
-        sections,
-        boom: BoomDiagnosis { offset, low, high, probability_off: off, drift },
+        sections: found_sections,
+        boom: BoomDiagnosis { offset, low, high, probability_off: off, drift, parts: None },
         new_flow,
+        remarks: Vec::new(),
+        booms: weigh(&|found| found.boom.clone()),
     }
+}
+
+/// Weights on the grid spread by a normal law.
+fn blurred(weights: &[f64], spread: f64) -> Vec<f64> {
+    let steps = spread / STEP;
+    // Four spreads of a cup's scale are a dozen steps; a spread that is none leaves the weights as they are.
+    #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
+    let reach = (4.0 * steps).ceil().clamp(0.0, weights.len() as f64) as usize;
+    let law = |place: usize| {
+        let off = (place as f64 - reach as f64) / steps.max(f64::MIN_POSITIVE);
+        libm::exp(-0.5 * off * off)
+    };
+    let laws: Vec<f64> = (0..=2 * reach).map(law).collect();
+    let all: f64 = laws.iter().sum();
+    let mut spread = vec![0.0; weights.len()];
+    for (place, weight) in weights.iter().enumerate().filter(|(_, weight)| **weight > 0.0) {
+        for (by, law) in laws.iter().enumerate() {
+            let to = (place + by).saturating_sub(reach).min(weights.len() - 1);
+            spread[to] += weight * law / all;
+        }
+    }
+    spread
+}
+
+/// The tips of a boom under all that was tried, with the weight of each; `all` is their sum with that of a boom that is off.
+pub(super) fn tips_of<'a>(
+    boom: &Boom<'_>,
+    founds: impl Iterator<Item = &'a Found> + Clone,
+    weights: &[f64],
+    (all, off): (f64, f64),
+    model: &DiagnosisModel,
+) -> Vec<TipDiagnosis> {
+    let of = |(tip, (section, kind)): (&TipCups<'_>, &(usize, usize))| {
+        let parts = founds.clone().map(|found| found.sections[*section].tips[*kind].clone());
+        let mut found = tip_of(tip.tip.number, *section, parts, weights, (all, off), model);
+        found.misread_beside = found.misread.split_off(tip.tip.catches.len().min(found.misread.len()));
+        TipDiagnosis { read: boom.read(tip.tip), marks: boom.marks(tip.tip), ..found }
+    };
+    boom.tips.iter().zip(&boom.kinds).map(of).collect()
 }
 
 fn section_of(tips: Vec<u32>, mut losses: Vec<f64>, shut: f64) -> SectionDiagnosis {
@@ -199,6 +251,7 @@ fn tip_of(
         section,
         causes: shares.map(|share| off * share),
         misread: Vec::new(),
+        misread_beside: Vec::new(),
         in_order: 0.0,
         off: None,
         read: None,

@@ -2,39 +2,22 @@
 
 use std::collections::BTreeMap;
 
-use sprayer::{GroupId, RatedFlow, Scale, TipSize, WATER_AT_20_C};
-use units::{Density, Flow, Pressure, Quantity};
+use sprayer::{GroupId, Scale, TipSize, WATER_AT_20_C};
+use units::{Flow, Pressure, Quantity};
 
-use super::answer::{Diagnosis, put_together};
-use super::evidence::{Taken, TipEvidence};
-use super::infer::{Alike, Found, infer};
-use super::priors::Priors;
-use super::seen::{Seen, says};
+use super::answer::{Diagnosis, Part, put_together};
+use super::aside::aside;
+use super::beside::Beside;
+use super::cups::{Moment, TipCups, shared_by_all};
+use super::evidence::Taken;
+use super::infer::{Believed, infer};
+use super::kinds::Boom;
+use super::model::{DiagnosisModel, Rated};
+use super::offsets::{BOOM_REACH, at};
+use super::section::LossLaw;
 use super::states::Laws;
-use crate::catch::{Catch, CatchError, Round, TipCatches, Uncertainties, flow_of};
+use crate::catch::{Catch, CatchError, Round, TipCatches};
 use crate::verdict::NORMAL_FIVE;
-
-/// What the tips are held against.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Rated {
-    /// What a new tip gives.
-    pub rated: RatedFlow,
-    /// The pressure that was read.
-    pub pressure: Pressure,
-}
-
-/// How cups are read and what is believed and seen beside them.
-#[derive(Clone, Debug, Default)]
-pub struct DiagnosisModel {
-    /// The errors of reading and timing.
-    pub doubts: Uncertainties,
-    /// What is believed beforehand.
-    pub priors: Priors,
-    /// The order in which tips were caught, by number, where it is known; a tip may stand twice.
-    pub order: Vec<u32>,
-    /// What was seen beside the cups.
-    pub seen: Vec<Seen>,
-}
 
 /// The most tips there are on a boom. Our own choice, as for a catch test.
 const MOST_TIPS: usize = 1000;
@@ -42,15 +25,17 @@ const MOST_TIPS: usize = 1000;
 /// The group of tips that are in no group of their own: those the fitted tip is named for.
 const USUAL_GROUP: GroupId = GroupId(0);
 
-/// Returns what is most likely wrong with a sprayer, from one round of cups.
+/// Returns what is most likely wrong with a sprayer, from one round of cups and what else was read and seen.
 ///
 /// *Units*: chances; losses and offsets as shares of flow.
 ///
 /// *Assumptions*: the logarithm of a tip's flow against a new one's is the boom's offset, plus what its section loses,
 /// plus what the tip is off by itself; tips are independent given the first two, which the plumbing bears out (pressure
 /// within a healthy section is flat). Any number of tips, catches and sections may be wrong at once. Everything in
-/// [`Priors`]. Cups under one timed run are taken as timed one by one. Tips of a group of their own are left out. Without
-/// a rated flow the middle tip stands for a new one, and nothing is said about the boom's offset.
+/// [`Priors`](super::Priors). First cups under one timed run share its time, within a section or all over the boom; a run
+/// that only some sections share is taken as timed for each of them. Tips of a group of their own are held against one another,
+/// on sections as the others found them. Without a rated flow a new tip caught here stands for it, or else the middle tip,
+/// and then nothing is said about the boom's offset; cups at other pressures need the rated flow.
 ///
 /// *Errors*: nothing caught, more than 1,000 tips, a pressure of nothing.
 ///
@@ -65,120 +50,114 @@ pub fn diagnose(
     if round.tips.len() > MOST_TIPS {
         return Err(CatchError::TooMany { tips: round.tips.len() });
     }
-    let tips: Vec<&TipCatches> = round.tips.iter().filter(|tip| tip.group == USUAL_GROUP).collect();
-    if tips.iter().all(|tip| tip.catches.is_empty()) {
-        return Err(CatchError::NothingCaught);
+    let groups = groups(round);
+    let Some((main, tips)) = groups.first() else { return Err(CatchError::NothingCaught) };
+    let rated = rated.filter(|_| *main == USUAL_GROUP);
+    let sections = Sections::of(round);
+    let mut found = main_group(round, tips, rated, &sections, model)?;
+    for (_, tips) in &groups[1..] {
+        let tips = aside(round, tips, &found, &sections, model);
+        found.tips.extend(tips);
     }
+    let place = |number: u32| round.tips.iter().position(|tip| tip.number == number);
+    found.tips.sort_by_key(|tip| place(tip.number));
+    Ok(found)
+}
+
+/// The sections' numbers as the tips have them, and their tips.
+pub(super) struct Sections {
+    numbers: Vec<u16>,
+    /// The numbers of each section's tips.
+    pub tips: Vec<Vec<u32>>,
+}
+
+impl Sections {
+    fn of(round: &Round) -> Self {
+        let mut by_number: BTreeMap<u16, Vec<u32>> = BTreeMap::new();
+        for tip in &round.tips {
+            by_number.entry(tip.section).or_default().push(tip.number);
+        }
+        Self { numbers: by_number.keys().copied().collect(), tips: by_number.into_values().collect() }
+    }
+
+    /// The place of a tip's section, from the left.
+    pub fn place(&self, tip: &TipCatches) -> usize {
+        self.numbers.iter().position(|number| *number == tip.section).unwrap_or(0)
+    }
+
+    /// The place of the section of a tip by its number.
+    pub fn place_of(&self, tip: u32) -> Option<usize> {
+        self.tips.iter().position(|tips| tips.contains(&tip))
+    }
+}
+
+/// The tips by group, those of no group of their own first; where none of them was caught, the largest group first. Groups of
+/// which nothing was caught are left out.
+fn groups(round: &Round) -> Vec<(GroupId, Vec<&TipCatches>)> {
+    let mut groups: Vec<(GroupId, Vec<&TipCatches>)> = Vec::new();
+    for tip in &round.tips {
+        match groups.iter_mut().find(|(group, _)| *group == tip.group) {
+            Some((_, tips)) => tips.push(tip),
+            None => groups.push((tip.group, vec![tip])),
+        }
+    }
+    groups.retain(|(_, tips)| tips.iter().any(|tip| !tip.catches.is_empty()));
+    groups.sort_by_key(|(group, tips)| (*group != USUAL_GROUP, core::cmp::Reverse(tips.len())));
+    groups
+}
+
+fn main_group(
+    round: &Round,
+    tips: &[&TipCatches],
+    rated: Option<Rated>,
+    sections: &Sections,
+    model: &DiagnosisModel,
+) -> Result<Diagnosis, CatchError> {
     let heavier = round.density.ratio_to(WATER_AT_20_C).sqrt();
-    let new_flow = match rated {
-        Some(rated) => rated.rated.flow_at(rated.pressure)?.si() / heavier,
-        None => middle_flow(&tips, round),
+    let new_tip = Beside::new_tip(round, model);
+    let known = match (rated, new_tip) {
+        (Some(rated), _) => Some(rated.rated.flow_at(rated.pressure)?.si() / heavier),
+        (None, Some((flow, _))) => Some(flow),
+        (None, None) => None,
     };
+    let new_flow = known.unwrap_or_else(|| middle_flow(tips, round));
     let laws = Laws::of(&model.priors, &other_sizes(rated));
     let taken = Taken { new_flow, density: round.density, doubts: &model.doubts, priors: &model.priors };
-    let boom_law = boom_law(rated, model);
-    let boom = Boom::of(&tips, new_flow, round.density, model);
+    let cups = TipCups::of(tips, model, rated.is_some());
+    let boom = Boom::of(cups, sections.tips.len(), |tip| sections.place(tip), new_flow, round.density);
 
-    let mut parts: Vec<(f64, f64, Found)> = Vec::new();
+    let doubts = &model.doubts;
+    let scale = [doubts.cup_scale, doubts.watch, shared_by_all(tips, doubts)];
+    let scale = scale.iter().map(|doubt| doubt * doubt).sum::<f64>().sqrt();
+    let spreads = if known.is_some() { &model.priors.boom } else { &model.priors.boom_unknown };
+    let mut losses = vec![LossLaw::of(&model.priors); sections.tips.len()];
+    let mut believed = normal_laws(spreads, scale);
+    let pressure = rated.map(|rated| rated.pressure);
+    let beside = Beside { pressure, new_tip, scale, sections };
+    let first = |losses: &[LossLaw]| {
+        let moment = Moment { drift: 0.0, changes: &beside.due(model) };
+        let tips = boom.sections(&moment, &taken, &laws, model);
+        infer(&tips, &laws, &model.priors, &Believed { boom: &believed, losses })
+    };
+    let parts = beside.parts(&boom, &taken, model, &mut losses, first);
+    if let Some(parts) = &parts {
+        believed = parts.believed();
+    }
+    let mut found: Vec<Part> = Vec::new();
+    let changes = beside.changes(&boom, &taken, model, parts.as_ref());
     for (drift, weight) in drifts(model) {
-        let sections = boom.sections(&tips, drift, &taken, &laws, model);
-        let found = infer(&sections, &laws, &model.priors, &boom_law);
-        parts.push((drift, libm::log(weight) + found.log, found));
-    }
-    let log_off = boom.log_off(&tips, &taken, model);
-    Ok(put_together(&tips, &boom, rated.map(|_| Flow::from_si(new_flow)), &parts, log_off, model))
-}
-
-/// The tips by section and by cups that are alike.
-pub(super) struct Boom {
-    /// The sections' numbers as the tips have them, from left to right.
-    pub numbers: Vec<u16>,
-    /// For each tip its section's place and the place of its kind in it.
-    pub kinds: Vec<(usize, usize)>,
-    /// For each section the first tip of each kind, and how many there are.
-    pub firsts: Vec<Vec<(usize, f64)>>,
-    new_flow: f64,
-    density: Density,
-}
-
-impl Boom {
-    fn of(tips: &[&TipCatches], new_flow: f64, density: Density, model: &DiagnosisModel) -> Self {
-        let mut numbers: Vec<u16> = tips.iter().map(|tip| tip.section).collect();
-        numbers.sort_unstable();
-        numbers.dedup();
-        let firsts = vec![Vec::new(); numbers.len()];
-        let mut boom = Self { firsts, kinds: Vec::new(), numbers, new_flow, density };
-        for (place, tip) in tips.iter().enumerate() {
-            let section = boom.numbers.iter().position(|number| *number == tip.section).unwrap_or(0);
-            // Cups in a known order are each something of their own, and so is a tip that was looked at.
-            let own = !model.order.is_empty() || model.seen.iter().any(|seen| seen.tip() == tip.number);
-            let of_section = &mut boom.firsts[section];
-            let alike = |(first, _): &(usize, f64)| {
-                !own && tips[*first].catches == tip.catches
-                    && !model.seen.iter().any(|seen| seen.tip() == tips[*first].number)
-            };
-            match of_section.iter().position(alike) {
-                Some(kind) => {
-                    of_section[kind].1 += 1.0;
-                    boom.kinds.push((section, kind));
-                }
-                None => {
-                    of_section.push((place, 1.0));
-                    boom.kinds.push((section, of_section.len() - 1));
-                }
-            }
+        for (changes, log) in &changes {
+            let moment = Moment { drift, changes };
+            let tips = boom.sections(&moment, &taken, &laws, model);
+            let one = infer(&tips, &laws, &model.priors, &Believed { boom: &believed, losses: &losses });
+            found.push(Part { drift, log: libm::log(weight) + log + one.log, found: one });
         }
-        boom
     }
-
-    fn sections(
-        &self,
-        tips: &[&TipCatches],
-        drift: f64,
-        taken: &Taken<'_>,
-        laws: &Laws,
-        model: &DiagnosisModel,
-    ) -> Vec<Vec<Alike>> {
-        let alike = |(first, copies): &(usize, f64)| {
-            let tip = tips[*first];
-            let drifts: Vec<f64> =
-                turns_of(tip.number, &model.order).iter().map(|turn| drift * turn).collect();
-            let evidence = TipEvidence::of(&tip.catches, &drifts, taken);
-            let says = says(&model.seen, tip.number);
-            Alike { copies: *copies, tables: laws.tables(&evidence, &says), evidence, says }
-        };
-        self.firsts.iter().map(|tips| tips.iter().map(alike).collect()).collect()
-    }
-
-    /// What a tip's cups read against a new tip, all together: the logarithm; nothing where nothing was read.
-    pub fn read(&self, tip: &TipCatches) -> Option<f64> {
-        let flow = flow_of(tip, self.density);
-        (flow > 0.0).then(|| libm::log(flow / self.new_flow))
-    }
-
-    /// How far the marks of a tip's first cup are apart, as a share of what was read.
-    pub fn marks(&self, tip: &TipCatches) -> Option<f64> {
-        let first = tip.catches.first()?;
-        let volume = first.volume(self.density);
-        volume.is_positive().then(|| first.step(self.density).ratio_to(volume))
-    }
-
-    /// The logarithm of the probability of all cups if the boom was not switched on.
-    fn log_off(&self, tips: &[&TipCatches], taken: &Taken<'_>, model: &DiagnosisModel) -> f64 {
-        let of = |(first, copies): &(usize, f64)| {
-            let evidence = TipEvidence::of(&tips[*first].catches, &[], taken);
-            copies * libm::log(evidence.plugged.max(f64::MIN_POSITIVE))
-        };
-        let cups: f64 = self.firsts.iter().flatten().map(of).sum();
-        libm::log(model.priors.off.max(f64::MIN_POSITIVE)) + cups
-    }
-}
-
-/// When each cup of a tip was caught, from −½ at the first cup of the test to ½ at the last.
-fn turns_of(number: u32, order: &[u32]) -> Vec<f64> {
-    let last = (order.len().max(2) - 1) as f64;
-    let turns = order.iter().enumerate().filter(|(_, tip)| **tip == number);
-    turns.map(|(turn, _)| turn as f64 / last - 0.5).collect()
+    let log_off = boom.log_off(&taken);
+    let mut found = put_together(&boom, sections, known.map(Flow::from_si), &found, (log_off, scale), model);
+    found.boom.parts = parts.map(|parts| parts.told(&found.booms, pressure));
+    found.remarks = beside.remarks(model);
+    Ok(found)
 }
 
 /// The drifts that are tried with their weights; none where the order of the cups is not known.
@@ -189,15 +168,22 @@ fn drifts(model: &DiagnosisModel) -> Vec<(f64, f64)> {
     NORMAL_FIVE.iter().map(|(node, weight)| (node * model.priors.drift, *weight)).collect()
 }
 
-/// What is believed of the boom's offset, the cup's scale and the watch's rate with it: they shift every cup alike.
-fn boom_law(rated: Option<Rated>, model: &DiagnosisModel) -> Vec<(f64, f64)> {
-    let scale = model.doubts.cup_scale * model.doubts.cup_scale + model.doubts.watch * model.doubts.watch;
-    let laws = if rated.is_some() { &model.priors.boom } else { &model.priors.boom_unknown };
-    laws.iter().map(|(weight, spread)| (*weight, (spread * spread + scale).sqrt())).collect()
+/// What is believed of the boom's offset: normal laws about nothing, what shifts every cup alike with them.
+pub(super) fn normal_laws(laws: &[(f64, f64)], scale: f64) -> Vec<f64> {
+    (-BOOM_REACH..=BOOM_REACH)
+        .map(|boom| {
+            let one = |(weight, spread): &(f64, f64)| {
+                let spread = (spread * spread + scale * scale).sqrt();
+                let off = at(boom) / spread;
+                weight / spread * libm::exp(-0.5 * off * off)
+            };
+            laws.iter().map(one).sum()
+        })
+        .collect()
 }
 
 /// What tips of other sizes give against the right one.
-fn other_sizes(rated: Option<Rated>) -> Vec<f64> {
+pub(super) fn other_sizes(rated: Option<Rated>) -> Vec<f64> {
     let series = TipSize::all().filter_map(|size| size.rated(Scale::UsAt40Psi).ok());
     match rated {
         Some(rated) => {
@@ -213,7 +199,7 @@ fn other_sizes(rated: Option<Rated>) -> Vec<f64> {
 const UNKNOWN_SIZE: [f64; 4] = [2.0 / 3.0, 2.5 / 3.0, 4.0 / 3.0, 5.0 / 3.0];
 
 /// The flow of the middle tip of those that give something; a mark in the time where nothing does.
-fn middle_flow(tips: &[&TipCatches], round: &Round) -> f64 {
+pub(super) fn middle_flow(tips: &[&TipCatches], round: &Round) -> f64 {
     let flow = |catch: &Catch| (catch.volume(round.density) / catch.time()).si();
     let mut flows: Vec<f64> =
         tips.iter().filter_map(|tip| tip.catches.first()).map(flow).filter(|flow| *flow > 0.0).collect();
@@ -231,12 +217,3 @@ fn middle_flow(tips: &[&TipCatches], round: &Round) -> f64 {
 const MANY_MARKS: f64 = 20.0;
 /// The flow (SI) taken where neither cups nor marks tell anything: 1 L/min, our own choice.
 const NO_MARKS: f64 = 1.0 / 60_000.0;
-
-/// The numbers of each section's tips.
-pub(super) fn numbers_by_section(tips: &[&TipCatches], boom: &Boom) -> BTreeMap<usize, Vec<u32>> {
-    let mut numbers: BTreeMap<usize, Vec<u32>> = BTreeMap::new();
-    for (tip, (section, _)) in tips.iter().zip(&boom.kinds) {
-        numbers.entry(*section).or_default().push(tip.number);
-    }
-    numbers
-}

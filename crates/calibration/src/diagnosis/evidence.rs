@@ -34,6 +34,17 @@ pub(super) struct Taken<'a> {
     pub priors: &'a Priors,
 }
 
+/// One cup as it is taken: how much higher its tip's flow stood than at the pressure of the test, and its own timing.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct OneCup<'a> {
+    /// The cup.
+    pub catch: &'a Catch,
+    /// How much higher the flow stood when it was caught, as a logarithm: drift, another pressure, another section.
+    pub by: f64,
+    /// The standard uncertainty of its time that it shares with no other cup, in seconds.
+    pub ends: f64,
+}
+
 /// One catch: its likelihood if read right, and if it was a slip, over the grid of flows and for plugged tips.
 #[derive(Clone, Debug)]
 pub(super) struct OneCatch {
@@ -60,10 +71,10 @@ pub(super) struct TipEvidence {
 }
 
 impl OneCatch {
-    /// `drift` is how much higher the flow stood when it was caught, as a logarithm.
-    fn of(catch: &Catch, drift: f64, taken: &Taken<'_>) -> Self {
+    fn of(one: &OneCup<'_>, taken: &Taken<'_>) -> Self {
+        let OneCup { catch, by: drift, ends } = *one;
         let read = catch.volume(taken.density).si();
-        let due = taken.new_flow * catch.time().si();
+        let due = taken.new_flow * catch.time().si() * libm::exp(drift);
         let step = match catch.step(taken.density).si() {
             step if step > 0.0 => step,
             _ => UNTOLD_MARKS * due,
@@ -73,7 +84,7 @@ impl OneCatch {
             high: read + step / 2.0,
             step,
             time: catch.time().si(),
-            ends: core::f64::consts::SQRT_2 * taken.doubts.timer.si(),
+            ends,
             handling: taken.doubts.handling,
         };
         let chance = (step / (ANYWHERE * read.max(due))).min(1.0);
@@ -85,7 +96,7 @@ impl OneCatch {
         if read > 0.0 {
             // A slip of any size lands on each mark alike within its reach: the height of its law times the mark.
             let weight = (1.0 - ANYWHERE_SHARE) * priors.any_slip * (step / read).min(1.0);
-            any_slip(&mut slip, weight, libm::log(read / due) - drift, priors.any_slip_spread);
+            any_slip(&mut slip, weight, libm::log(read / due), priors.any_slip_spread);
         }
         for marked in [neighbour(step), neighbour(-step)] {
             slip.iter_mut().zip(&marked).for_each(|(sum, value)| *sum += 0.5 * priors.one_mark * value);
@@ -94,7 +105,7 @@ impl OneCatch {
             add_shifted(&mut slip, &right, *weight, libm::log(*factor));
         }
         Self {
-            plugged_right: PLUGGED.map(|share| cup.probability(share * taken.new_flow)),
+            plugged_right: PLUGGED.map(|share| cup.probability(share * due / cup.time)),
             plugged_slip: ANYWHERE_SHARE * priors.any_slip * chance,
             right,
             slip,
@@ -147,12 +158,10 @@ fn add_moved(sum: &mut [f64], curve: &[f64], weight: f64, steps: i32) {
 }
 
 impl TipEvidence {
-    /// The catches of one tip, each with the drift of its moment.
-    pub fn of(catches: &[Catch], drifts: &[f64], taken: &Taken<'_>) -> Self {
+    /// The cups of one tip.
+    pub fn of(cups: &[OneCup<'_>], taken: &Taken<'_>) -> Self {
         let misread = taken.priors.misread();
-        let drift = |turn: usize| drifts.get(turn).copied().unwrap_or(0.0);
-        let catches: Vec<OneCatch> =
-            catches.iter().enumerate().map(|(turn, catch)| OneCatch::of(catch, drift(turn), taken)).collect();
+        let catches: Vec<OneCatch> = cups.iter().map(|cup| OneCatch::of(cup, taken)).collect();
         let mut all = vec![1.0; FLOWS];
         let mut floor = 1.0;
         for catch in &catches {

@@ -3,9 +3,9 @@
 use super::beyond::beyond;
 use super::cause::Cause;
 use super::evidence::TipEvidence;
-use super::offsets::{BASES, BOOM_REACH, FLOWS, LOWEST_BASE, at, place};
+use super::offsets::{BASES, BOOM_REACH, FLOWS, LOWEST_BASE, place};
 use super::priors::Priors;
-use super::section::{LOSSES, LossLaw, Losses, Section};
+use super::section::{LOSSES, LossLaw, Losses, OfTips, Section};
 use super::states::{Laws, TipTables};
 
 /// Tips of one section with the same cups: worked out once.
@@ -18,6 +18,24 @@ pub(super) struct Alike {
     pub tables: TipTables,
     /// What was seen of them beside their cups, by cause.
     pub says: [f64; 5],
+    /// Which of the section's shared runs their cups were timed under.
+    pub run: Option<usize>,
+}
+
+/// The tips of one section, and how far each of its shared runs may be off (logarithm of time).
+pub(super) struct OfSection {
+    /// The tips by kind.
+    pub tips: Vec<Alike>,
+    /// The spread of each run.
+    pub runs: Vec<f64>,
+}
+
+/// What is believed before the cups: of the boom's offset, node by node, and of each section's loss.
+pub(super) struct Believed<'a> {
+    /// Weights over the boom's offsets; they need not add to one.
+    pub boom: &'a [f64],
+    /// The law of each section's loss.
+    pub losses: &'a [LossLaw],
 }
 
 /// How many offsets of the boom are tried.
@@ -34,6 +52,8 @@ const NOTHING: f64 = 1e-8;
 pub(super) struct Found {
     /// The logarithm of the probability of all cups.
     pub log: f64,
+    /// The boom's offset: weights over its nodes.
+    pub boom: Vec<f64>,
     /// What the best-fed section gives against new: weights over bases.
     pub fed: Vec<f64>,
     /// Each section.
@@ -47,6 +67,8 @@ pub(super) struct FoundSection {
     pub losses: Vec<f64>,
     /// The chance that it is shut.
     pub shut: f64,
+    /// The weights of its bases, boom and loss together, while it is not shut.
+    pub bases: Vec<f64>,
     /// Each kind of tip in it.
     pub tips: Vec<FoundTip>,
 }
@@ -65,24 +87,17 @@ pub(super) struct FoundTip {
 }
 
 /// Returns what is most likely; sections hold tips by kind.
-pub(super) fn infer(sections: &[Vec<Alike>], laws: &Laws, priors: &Priors, boom_law: &[(f64, f64)]) -> Found {
-    let law = LossLaw::of(priors);
-    let ready: Vec<Section> = sections
-        .iter()
-        .map(|tips| {
-            let tips: Vec<(f64, &TipTables, f64)> =
-                tips.iter().map(|tip| (tip.copies, &tip.tables, tip.evidence.plugged)).collect();
-            Section::of(&tips)
-        })
-        .collect();
-    let (booms, log) = booms(&ready, &law, boom_law);
+pub(super) fn infer(sections: &[OfSection], laws: &Laws, priors: &Priors, believed: &Believed<'_>) -> Found {
+    let ready: Vec<Section> = sections.iter().map(put_together).collect();
+    let (booms, log) = booms(&ready, believed);
 
     let mut fed = vec![0.0; FED];
     let mut losses = vec![vec![0.0; LOSSES]; sections.len()];
     let mut shut = vec![0.0; sections.len()];
     let mut bases = vec![vec![0.0; BASES]; sections.len()];
     for (boom, weight) in (-BOOM_REACH..).zip(&booms).filter(|(_, weight)| **weight > NOTHING) {
-        let of_all: Vec<Losses> = ready.iter().map(|section| section.losses(boom, &law)).collect();
+        let of_all: Vec<Losses> =
+            ready.iter().zip(believed.losses).map(|(section, law)| section.losses(boom, law)).collect();
         let found = beyond(&of_all);
         let own = place(LOWEST_BASE, boom);
         for (loss, chance) in found.best.iter().enumerate() {
@@ -98,31 +113,44 @@ pub(super) fn infer(sections: &[Vec<Alike>], laws: &Laws, priors: &Priors, boom_
             }
         }
     }
-    let of_section = |(section, tips): (usize, &Vec<Alike>)| FoundSection {
-        losses: losses[section].clone(),
-        shut: shut[section],
-        tips: tips.iter().map(|tip| tip_on(tip, &bases[section], shut[section], laws, priors)).collect(),
+    let of_section = |(section, of): (usize, &OfSection)| {
+        let on_run = |run: usize| ready[section].bases_of_run(run, &bases[section]);
+        let of_runs: Vec<Vec<f64>> = (0..of.runs.len()).map(on_run).collect();
+        let tips = of.tips.iter().map(|tip| {
+            let bases = tip.run.and_then(|run| of_runs.get(run)).unwrap_or(&bases[section]);
+            tip_on(tip, bases, shut[section], laws, priors)
+        });
+        FoundSection {
+            losses: losses[section].clone(),
+            shut: shut[section],
+            tips: tips.collect(),
+            bases: bases[section].clone(),
+        }
     };
-    Found { log, fed, sections: sections.iter().enumerate().map(of_section).collect() }
+    let sections = sections.iter().enumerate().map(of_section).collect();
+    Found { log, boom: booms, fed, sections }
+}
+
+/// A section's tips put together, those of one run under its shared time.
+fn put_together(section: &OfSection) -> Section {
+    let of = |run: Option<usize>| {
+        let tips = section.tips.iter().filter(|tip| tip.run == run);
+        tips.map(|tip| (tip.copies, &tip.tables, tip.evidence.plugged)).collect::<Vec<OfTips<'_>>>()
+    };
+    let runs: Vec<(f64, Vec<OfTips<'_>>)> =
+        section.runs.iter().enumerate().map(|(run, spread)| (*spread, of(Some(run)))).collect();
+    Section::of(&of(None), &runs)
 }
 
 /// The weights of the boom's offsets, and the logarithm of the probability of all cups.
-fn booms(sections: &[Section], law: &LossLaw, boom_law: &[(f64, f64)]) -> (Vec<f64>, f64) {
-    let believed: Vec<f64> = (-BOOM_REACH..=BOOM_REACH)
-        .map(|boom| {
-            let one = |(weight, spread): &(f64, f64)| {
-                let off = at(boom) / spread;
-                weight / spread * libm::exp(-0.5 * off * off)
-            };
-            boom_law.iter().map(one).sum()
-        })
-        .collect();
-    let all: f64 = believed.iter().sum();
+fn booms(sections: &[Section], believed: &Believed<'_>) -> (Vec<f64>, f64) {
+    let all: f64 = believed.boom.iter().sum();
     let logs: Vec<f64> = (-BOOM_REACH..)
-        .zip(&believed)
-        .map(|(boom, believed)| {
-            let tips: f64 = sections.iter().map(|section| section.log(boom, law)).sum();
-            libm::log((believed / all).max(f64::MIN_POSITIVE)) + tips
+        .zip(believed.boom)
+        .map(|(boom, weight)| {
+            let tips: f64 =
+                sections.iter().zip(believed.losses).map(|(section, law)| section.log(boom, law)).sum();
+            libm::log((weight / all).max(f64::MIN_POSITIVE)) + tips
         })
         .collect();
     let best = logs.iter().copied().fold(f64::NEG_INFINITY, f64::max);

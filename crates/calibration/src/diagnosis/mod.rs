@@ -8,43 +8,64 @@
 //! | `priors` | what is believed before a cup is caught, as counts that records can be added to |
 //! | `cause` | what a tip may be |
 //! | `seen` | what was seen beside the cups |
+//! | `model` | what is known beside the cups |
 //! | `offsets` | the grid |
+//! | `cups` | each tip's cups and how they were caught |
+//! | `kinds` | tips alike, worked out once |
 //! | `evidence` | what one tip's cups say, read right or misread |
 //! | `states` | the same under each cause |
 //! | `section` | a section's tips together, and what it may lose |
+//! | `runs` | cups that were timed together |
 //! | `beyond` | losses beyond the best-fed section |
 //! | `infer` | the sums over boom and sections |
+//! | `beside` | a second pressure, a pressure at a tip, a new tip |
+//! | `changed` | what cups at two pressures say of the pressure's zero |
+//! | `parts` | what the boom's offset is made of |
+//! | `aside` | tips in groups of their own |
 //! | `diagnose` | from a round to all of that |
 //! | `answer` | what is told |
-//! | `tell`, `tell_tip`, `patterns` | the same in a grower's words |
+//! | `remarks` | facts that are of no use as they stand |
+//! | `tell`, `tell_tip`, `tell_parts`, `patterns` | the same in a grower's words |
 //! | `next` | what to look at next, and when to stop |
 //! | `whole` | all of it at once |
 //! | `chance` | chances as they are told |
 //! | `quantile` | medians and ranges |
 
 mod answer;
+mod aside;
+mod beside;
 mod beyond;
 mod cause;
 mod chance;
+mod changed;
+mod cups;
 mod diagnose;
 mod evidence;
 mod infer;
+mod kinds;
+mod model;
 mod next;
 mod offsets;
+mod parts;
 mod patterns;
 mod priors;
 mod quantile;
+mod remarks;
+mod runs;
 mod section;
 mod seen;
 mod states;
 mod tell;
+mod tell_parts;
 mod tell_tip;
 mod whole;
 
 pub use answer::{BoomDiagnosis, Diagnosis, RESTRICTED_FROM, SectionDiagnosis, TipDiagnosis};
 pub use cause::Cause;
-pub use diagnose::{DiagnosisModel, Rated, diagnose};
+pub use diagnose::diagnose;
+pub use model::{DiagnosisModel, Gauge, OtherPressure, Rated, TipPressure};
 pub use next::{CheckKind, Checking, NextCheck, next_checks};
+pub use parts::{BoomParts, Middle, PartLaw};
 pub use priors::{Broad, Counts, Priors};
 pub use seen::{Looked, Seen};
 pub use tell::tell_diagnosis;

@@ -4,8 +4,8 @@ use units::{Quantity, Time};
 
 use super::answer::{Diagnosis, TipDiagnosis};
 use super::cause::Cause;
-use super::diagnose::DiagnosisModel;
 use super::infer::COARSE;
+use super::model::DiagnosisModel;
 use super::offsets::STEP;
 use super::seen::Seen;
 use crate::catch::{Round, TipCatches};

@@ -104,22 +104,24 @@ pub(super) fn drift(found: &Diagnosis) -> Option<Finding> {
     if drift.abs() < DRIFT || drift.abs() < 2.0 * spread {
         return None;
     }
-    let (case, says) = if drift < 0.0 {
+    let (case, says, does) = if drift < 0.0 {
         (
             "fell",
             "The flow most likely fell by {by} from the first cup to the last: in the order of the cups, not along the boom.",
+            "Look at what holds the pressure: a battery running down, a demand switch that cuts in and out, a regulator that is not steady, a strainer filling up. Then catch the first tips again.",
         )
     } else {
         (
             "rose",
             "The flow most likely rose by {by} from the first cup to the last: in the order of the cups, not along the boom.",
+            "Let it run until the pressure is steady; look at the regulator and the engine speed. Then catch the first tips again.",
         )
     };
     Some(
         Finding::new(Weight::Doubt, "flow_drifts", says)
             .case(case)
             .with("by", Arg::Off { percent: 100.0 * drift, limit: None })
-            .to_do("Hold the pressure steady, let it run a while, and catch the first tips again."),
+            .to_do(does),
     )
 }
 

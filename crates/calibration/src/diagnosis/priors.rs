@@ -4,6 +4,7 @@
 //! looked at weigh as much as what is written here, a thousand ten times as much.
 
 use super::cause::Cause;
+use super::parts::PartLaw;
 
 /// How often each of several things was seen: a share that knows how much it rests on (a Dirichlet law).
 #[derive(Clone, Debug, PartialEq)]
@@ -68,6 +69,10 @@ pub struct Priors {
     pub boom: Vec<(f64, f64)>,
     /// The same where it is not known what a new tip gives.
     pub boom_unknown: Vec<(f64, f64)>,
+    /// What the boom's offset is made of, kind by kind of boom.
+    pub parts: Vec<PartLaw>,
+    /// How much a gauge's error changes from one pressure to another: standard deviation, a share of pressure.
+    pub gauge_between: f64,
     /// How sound tips differ, in the logarithm of flow: normal laws about nothing, weight and standard deviation.
     pub sound: Vec<(f64, f64)>,
     /// How much more worn tips give.
@@ -99,6 +104,8 @@ impl Default for Priors {
     /// | catches | our assumption: 3 of 100 misread or mistimed |
     /// | sections | our assumption: 7 of 100 restricted, by 14 % on average; one of 400 shut |
     /// | boom | our assumption: three of four within some 3 % (gauge and sizes as they should be), the rest within some 12 % (gauge off, all worn) |
+    /// | parts | our assumption, adding up to the line above: of the booms that are off, half for the gauge or for what is lost on the way, half for the set |
+    /// | gauge between | our assumption: 1 % of pressure |
     /// | sound | new tips spread by 1 to 3 % (Huyghebaert et al., Trans. ASAE 44(4), 2001, 769–773); the tail is our assumption |
     /// | worn, partly plugged | sizes found in clinics, 8 to 26 % more and 11 to 65 % less, from memory; edges and tails are our assumption |
     /// | size steps | our assumption: mostly a neighbour in the series of ISO 10625 |
@@ -113,6 +120,12 @@ impl Default for Priors {
             section_loss: 0.15,
             boom: vec![(0.75, 0.03), (0.25, 0.12)],
             boom_unknown: vec![(1.0, 0.12)],
+            parts: vec![
+                PartLaw { weight: 0.75, set: 0.02, gauge: 0.03, zero: 0.033 },
+                PartLaw { weight: 0.125, set: 0.02, gauge: 0.03, zero: 0.236 },
+                PartLaw { weight: 0.125, set: 0.117, gauge: 0.03, zero: 0.033 },
+            ],
+            gauge_between: 0.01,
             sound: vec![(0.75, 0.013), (0.2, 0.02), (0.05, 0.035)],
             worn: Broad(vec![(0.05, 0.0), (0.08, 1.0), (0.20, 0.7), (0.26, 0.4), (0.35, 0.06), (0.70, 0.0)]),
             partly_plugged: Broad(vec![
@@ -141,6 +154,13 @@ impl Priors {
         self.tips.shares()[cause.place()]
     }
 
+    /// How far a new tip may be off its rated flow: the spread of sound ones.
+    pub(super) fn new_tip_spread(&self) -> f64 {
+        let all: f64 = self.sound.iter().map(|(weight, _)| weight).sum();
+        let squares: f64 = self.sound.iter().map(|(weight, spread)| weight * spread * spread).sum();
+        if all > 0.0 { (squares / all).sqrt() } else { 0.0 }
+    }
+
     /// The share of catches that are misread or mistimed.
     pub(super) fn misread(&self) -> f64 {
         self.catches.shares()[1]
@@ -159,6 +179,21 @@ mod tests {
         assert!((tips.shares()[1] - 0.225).abs() < 1e-12);
         assert!((tips.shares().iter().sum::<f64>() - 1.0).abs() < 1e-12);
         assert!(Counts::new([f64::NAN, -1.0]).shares().iter().all(|share| (share - 0.5).abs() < 1e-12));
+    }
+
+    #[test]
+    fn the_parts_of_the_boom_add_up_to_the_whole() {
+        // Variances add; flow goes with the square root of pressure, so halves of its errors count.
+        let priors = Priors::default();
+        let whole =
+            |law: &PartLaw| (law.set * law.set + 0.25 * (law.gauge * law.gauge + law.zero * law.zero)).sqrt();
+        let wide = |law: &&PartLaw| whole(law) > 0.06;
+        let weight: f64 = priors.parts.iter().filter(wide).map(|law| law.weight).sum();
+        assert!((weight - priors.boom[1].0).abs() < 1e-12);
+        for law in &priors.parts {
+            let due = if wide(&law) { priors.boom[1].1 } else { priors.boom[0].1 };
+            assert!((whole(law) - due).abs() < 0.001, "{law:?}: {}", whole(law));
+        }
     }
 
     #[test]

@@ -111,6 +111,11 @@ impl Looked {
                 for (weight, spread) in &mut priors.boom {
                     *weight *= if *spread < wide { 1.0 } else { 6.0 };
                 }
+                // Of the booms that are off, none for the set's sake.
+                let zero = priors.parts.iter().map(|part| part.zero).fold(0.0, f64::max);
+                for part in &mut priors.parts {
+                    part.weight *= if part.zero < zero { 1.0 } else { 11.0 };
+                }
             }
         }
     }

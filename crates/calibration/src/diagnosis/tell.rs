@@ -3,7 +3,8 @@
 use units::{Arg, Finding, Weight};
 
 use super::answer::Diagnosis;
-use super::{patterns, tell_tip};
+use super::parts::BoomParts;
+use super::{patterns, tell_parts, tell_tip};
 
 /// So many cups at least that read alike are told. Our own choice.
 const ALIKE: usize = 8;
@@ -18,14 +19,18 @@ pub fn tell_diagnosis(found: &Diagnosis) -> Vec<Finding> {
         return vec![off];
     }
     let mut findings = patterns::sections(found);
-    findings.extend(patterns::whole(found));
+    if !found.boom.parts.as_ref().is_some_and(BoomParts::says_why) {
+        findings.extend(patterns::whole(found));
+    }
+    findings.extend(tell_parts::parts(found));
     findings.extend(patterns::sides(found));
     findings.extend(tell_tip::tips(found));
     findings.extend(patterns::drift(found));
     findings.extend(all_alike(found));
-    if findings.is_empty() {
+    if findings.iter().all(|finding| finding.weight == Weight::Note) {
         findings.push(in_order(found));
     }
+    findings.extend(found.remarks.iter().cloned());
     findings.sort_by_key(|finding| finding.weight);
     findings
 }

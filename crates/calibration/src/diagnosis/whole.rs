@@ -3,7 +3,8 @@
 use units::Finding;
 
 use super::answer::Diagnosis;
-use super::diagnose::{DiagnosisModel, Rated, diagnose};
+use super::diagnose::diagnose;
+use super::model::{DiagnosisModel, Rated};
 use super::next::{Checking, NextCheck, next_checks};
 use super::tell::tell_diagnosis;
 use crate::catch::{CatchError, Cup, Doubtful, Outlet, Round};

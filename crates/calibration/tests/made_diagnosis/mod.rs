@@ -57,10 +57,27 @@ impl Boom {
 
     /// What is most likely wrong with it.
     pub fn diagnose(&self) -> Diagnosis {
-        let rated = Rated {
-            rated: RatedFlow::new(Flow::gallons_per_minute(0.3), Pressure::psi(40.0)).expect("rated"),
-            pressure: Pressure::psi(40.0),
-        };
-        diagnose(&self.round(), self.rated.then_some(rated), &self.model).expect("worked out")
+        diagnose(&self.round(), self.rated.then(rated), &self.model).expect("worked out")
     }
+}
+
+/// 0.30 gal/min at 40 psi, read at 40 psi.
+pub fn rated() -> Rated {
+    Rated {
+        rated: RatedFlow::new(Flow::gallons_per_minute(0.3), Pressure::psi(40.0)).expect("rated"),
+        pressure: Pressure::psi(40.0),
+    }
+}
+
+/// One cup of so many millilitres in half a minute, read to such marks.
+pub fn cup(millilitres: f64, marks: f64) -> Catch {
+    cup_over(millilitres, marks, 30.0, None)
+}
+
+/// The same over another time, or under a run that others share.
+pub fn cup_over(millilitres: f64, marks: f64, seconds: f64, run: Option<u32>) -> Catch {
+    let step = units::quantity(&format!("{marks} mL"), Dimension::Volume).expect("a step");
+    let caught = Caught::parse(&format!("{millilitres} mL"), None).expect("a reading");
+    Catch::new(caught, Some(Marks::every(step).expect("marks")), Time::seconds(seconds), run)
+        .expect("a catch")
 }

@@ -111,18 +111,27 @@ fn reading(number: u32, value: &Value) -> Result<GivenReading, CliError> {
         Value::String(text) => Ok(GivenReading { reading: text.clone(), ..GivenReading::default() }),
         Value::Number(bare) => Ok(GivenReading { reading: bare.to_string(), ..GivenReading::default() }),
         Value::Object(object) => {
-            if let Some(odd) = object.keys().find(|key| !["reading", "time", "step"].contains(&key.as_str()))
-            {
+            let known = ["reading", "time", "step", "run"];
+            if let Some(odd) = object.keys().find(|key| !known.contains(&key.as_str())) {
                 return Err(wrong(at(), &Value::from(odd.as_str()), "reading_field"));
             }
             let given = match object.get("reading") {
                 Some(Value::Number(bare)) => bare.to_string(),
                 _ => needed(object, "reading", "14 fl oz")?,
             };
-            Ok(GivenReading { reading: given, time: text(object, "time")?, step: text(object, "step")? })
+            let run = match object.get("run") {
+                None | Some(Value::Null) => None,
+                Some(run) => Some(whole(run).ok_or_else(|| wrong(at(), run, "run"))?),
+            };
+            Ok(GivenReading { reading: given, time: text(object, "time")?, step: text(object, "step")?, run })
         }
         other => Err(wrong(at(), other, "reading")),
     }
+}
+
+/// A whole number from 1.
+fn whole(value: &Value) -> Option<u32> {
+    value.as_u64().and_then(|number| u32::try_from(number).ok()).filter(|number| *number > 0)
 }
 
 /// A text that must be there.
@@ -150,11 +159,7 @@ pub fn order(object: &Map<String, Value>) -> Result<Vec<u32>, CliError> {
         None | Some(Value::Null) => Ok(Vec::new()),
         Some(Value::Array(numbers)) => numbers
             .iter()
-            .map(|number| {
-                let tip =
-                    number.as_u64().and_then(|number| u32::try_from(number).ok()).filter(|tip| *tip > 0);
-                tip.ok_or_else(|| wrong("order", number, "order"))
-            })
+            .map(|number| whole(number).ok_or_else(|| wrong("order", number, "order")))
             .collect(),
         Some(other) => Err(wrong("order", other, "order")),
     }

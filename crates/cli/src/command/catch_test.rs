@@ -50,6 +50,8 @@ pub struct GivenReading {
     pub time: Option<String>,
     /// Its marks.
     pub step: Option<String>,
+    /// The timed run it shares with others.
+    pub run: Option<u32>,
 }
 
 /// A catch test worked out.
@@ -69,6 +71,11 @@ impl Given {
 
     /// The cups as a round, and the usual marks.
     pub fn round(&self) -> Result<(Round, Marks), CliError> {
+        self.round_from(1)
+    }
+
+    /// The same, tips counted from another number.
+    pub fn round_from(&self, first: u32) -> Result<(Round, Marks), CliError> {
         let time = positive_time("time", &self.time)?;
         let marks = marks("step", &self.step)?;
         let unit = marks.step().unit().cloned();
@@ -77,7 +84,7 @@ impl Given {
             None => sprayer::WATER_AT_20_C,
         };
         let mut tips = Vec::new();
-        for (number, readings) in (1..).zip(&self.tips) {
+        for (number, readings) in (first..).zip(&self.tips) {
             let mut catches = Vec::new();
             for given in readings {
                 catches.push(catch_of(number, given, time, &marks, unit.as_ref())?);
@@ -220,7 +227,7 @@ fn catch_of(
             .with("marks", Arg::Text(marks.step().text().to_string()));
         return Err(CliError::usage("step_of_scale", told).at(at()));
     }
-    known(at(), Catch::new(caught, own_marks.or(usual), own_time.unwrap_or(time), None))
+    known(at(), Catch::new(caught, own_marks.or(usual), own_time.unwrap_or(time), given.run))
 }
 
 /// Marks: a volume, or a weight for a scale.

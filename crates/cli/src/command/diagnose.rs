@@ -8,9 +8,10 @@ use serde_json::{Map, Value};
 use units::{Arg, Args, Pressure};
 use words::Words;
 
-use super::catch_batch::{check_fields, needed, object, order, share, text, tip, wrong};
+use super::catch_batch::{check_fields, needed, object, order, share, text};
 use super::catch_test::Given;
 use super::diagnose_answer::{diagnosed_object, lines};
+use super::diagnose_beside::{BESIDE, beside, readings};
 use super::input::known;
 use crate::args::DiagnoseArgs;
 use crate::error::CliError;
@@ -32,6 +33,13 @@ const KNOWN: &[&str] = &[
     "handling",
     "order",
     "density",
+    // What is told beside the cups.
+    BESIDE[0],
+    BESIDE[1],
+    BESIDE[2],
+    BESIDE[3],
+    BESIDE[4],
+    BESIDE[5],
 ];
 
 /// Works it out.
@@ -73,20 +81,10 @@ fn of_object(fields: &Map<String, Value>) -> Result<Diagnosed, CliError> {
     let Some(Value::Array(sections)) = fields.get("sections") else {
         return Err(CliError::usage("no_sections", Args::new()));
     };
-    let mut tips = Vec::new();
-    let mut of_tips: Vec<u16> = Vec::new();
-    for (section, of_section) in (0_u16..).zip(sections) {
-        let Value::Array(readings) = of_section else {
-            return Err(wrong("sections", of_section, "sections"));
-        };
-        for reading in readings {
-            let number = u32::try_from(tips.len() + 1).unwrap_or(u32::MAX);
-            // TOML has no null: there a tip that was not caught is written as on paper.
-            let uncaught = matches!(reading.as_str().map(str::trim), Some("-" | "−"));
-            tips.push(if uncaught { Vec::new() } else { tip(number, reading)? });
-            of_tips.push(section);
-        }
-    }
+    let tips = readings(sections)?;
+    let of_tips = (0_u16..)
+        .zip(sections)
+        .flat_map(|(section, tips)| core::iter::repeat_n(section, tips.as_array().map_or(0, Vec::len)));
     let given = Given {
         time: needed(fields, "time", "30 s")?,
         step: needed(fields, "step", "1 fl oz")?,
@@ -120,7 +118,8 @@ fn of_object(fields: &Map<String, Value>) -> Result<Diagnosed, CliError> {
             Some(Rated { rated, pressure })
         }
     };
-    let model =
+    let mut model =
         DiagnosisModel { doubts: given.doubts()?, order: given.order.clone(), ..DiagnosisModel::default() };
+    beside(fields, &given, &mut round, &mut model)?;
     known("sections", diagnose_and_tell(&round, Outlet::BoomTip, rated, &model, &Checking::default()))
 }

@@ -1,11 +1,11 @@
 //! A diagnosis as JSON and as lines for a person.
 
-use calibration::diagnosis::{Cause, Diagnosed, NextCheck, TipDiagnosis};
+use calibration::diagnosis::{BoomParts, Cause, Diagnosed, Middle, NextCheck, TipDiagnosis};
 use serde_json::{Map, Value, json};
-use units::{Arg, Args, Weight};
+use units::{Arg, Args, Kind, Pressure, Ranged, Weight};
 use words::Words;
 
-use crate::out::{Answer, findings, number, percent};
+use crate::out::{Answer, findings, number, percent, ranged};
 
 /// The JSON object.
 pub fn diagnosed_object(diagnosed: &Diagnosed, words: &Words) -> Value {
@@ -32,6 +32,7 @@ pub fn diagnosed_object(diagnosed: &Diagnosed, words: &Words) -> Value {
             "high": told.then(|| percent(boom.high)),
             "probability_off": number(boom.probability_off),
             "drift_percent": boom.drift.map(|(drift, _)| percent(drift)),
+            "parts": boom.parts.as_ref().map(|parts| parts_object(parts, words)),
         },
         "next": diagnosed.next.iter().map(|next| next_object(next, words)).collect::<Vec<_>>(),
         "findings": findings(&diagnosed.findings, words),
@@ -57,6 +58,20 @@ pub fn lines(diagnosed: &Diagnosed, answer: &mut Answer, words: &Words) {
     }
 }
 
+/// What the boom's offset is made of.
+fn parts_object(parts: &BoomParts, words: &Words) -> Value {
+    let share = |off: &Middle| json!({ "value": percent(off.middle), "low": percent(off.low), "high": percent(off.high) });
+    let pressure = |off: &Middle<Pressure>| {
+        let told = Ranged { value: off.middle, low: off.low, high: off.high };
+        ranged(&told, Kind::Pressure, words.reader().units)
+    };
+    json!({
+        "set_percent": share(&parts.set),
+        "pressure_percent": parts.pressure.as_ref().map(share),
+        "pressure_zero": parts.zero.as_ref().map(pressure),
+    })
+}
+
 fn tip_object(tip: &TipDiagnosis) -> Value {
     let states: Map<String, Value> = Cause::ALL
         .iter()
@@ -66,6 +81,7 @@ fn tip_object(tip: &TipDiagnosis) -> Value {
         "number": tip.number,
         "states": states,
         "misread": tip.misread.iter().map(|chance| number(*chance)).collect::<Vec<_>>(),
+        "misread_beside": tip.misread_beside.iter().map(|chance| number(*chance)).collect::<Vec<_>>(),
     })
 }
 

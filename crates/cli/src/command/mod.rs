@@ -11,6 +11,7 @@ mod completions;
 mod course;
 mod diagnose;
 mod diagnose_answer;
+mod diagnose_beside;
 mod flow;
 mod input;
 pub mod load;

@@ -29,9 +29,9 @@ boom_one_side-right = The right half gives { $by } less than the left half.
 boom_tapers = Both ends of the boom give less than its middle, by { $by }.
     .do = The boom hose is small for this flow, or its lining has come loose: read the pressure at an end tip and at a middle one.
 flow_drifts-fell = The flow most likely fell by { $by } from the first cup to the last: in the order of the cups, not along the boom.
-    .do = Hold the pressure steady, let it run a while, and catch the first tips again.
+    .do = Look at what holds the pressure: a battery running down, a demand switch that cuts in and out, a regulator that is not steady, a strainer filling up. Then catch the first tips again.
 flow_drifts-rose = The flow most likely rose by { $by } from the first cup to the last: in the order of the cups, not along the boom.
-    .do = Hold the pressure steady, let it run a while, and catch the first tips again.
+    .do = Let it run until the pressure is steady; look at the regulator and the engine speed. Then catch the first tips again.
 cups_all_alike = All { $count } cups read just the same. Tips are hardly ever so alike.
     .do = Catch two or three of them again and read them one by one.
 nothing_found = These cups show nothing wrong: every tip is sound with a chance of at least { $chance }.
@@ -55,6 +55,25 @@ tip_most_likely-odd = Tip { $tip } is odd: most likely { $first } ({ $first_chan
     .do = Catch it again.
 tip_most_likely-odd_sure = Tip { $tip } is odd: most likely { $first } ({ $first_chance }).
     .do = Catch it again.
+
+## What was read beside the cups
+
+tips_get_pressure-less = The tips most likely get { $off } less pressure than was read ({ $low } to { $high }): the gauge reads high, or pressure is lost on the way.
+    .do = Hold the gauge against one you trust; look at strainers, valves and hoses between gauge and boom.
+tips_get_pressure-more = The tips most likely get { $off } more pressure than was read ({ $low } to { $high }): the gauge reads low.
+    .do = Hold the gauge against one you trust, and replace it if it is off.
+pressure_zero-lost = About { $lost } of what the gauge shows does not reach the tips at any pressure ({ $low } to { $high }): the gauge starts too high, or check valves and strainers take it.
+pressure_zero-shown = At any pressure the tips get about { $lost } more than the gauge shows ({ $low } to { $high }): it starts too low.
+set_is_off-high = At the pressure they get, the tips most likely give { $off } more than new ones ({ $low } to { $high }): the set is worn alike, or larger tips are fitted.
+    .do = Look at the size printed on the tips. If it is right, replace the whole set.
+set_is_off-low = At the pressure they get, the tips most likely give { $off } less than new ones ({ $low } to { $high }): smaller tips are fitted, or all of them are coated.
+    .do = Look at the size printed on the tips. If it is right, clean them all with a soft brush, gloves on, never the mouth, and catch again.
+boom_parts_in_order = Beside the cups: the set of tips gives what new ones would, and the gauge shows what the tips get, as far as this tells.
+second_pressure_near = The second pressure ({ $second }) is next to the first ({ $first }): it tells nothing of gauge and wear.
+    .do = Catch a few tips again at about twice the pressure, or half of it, within what the tips are made for.
+pressures_without_rated = Pressures were read, but it is not known what a new tip gives, so they tell nothing here.
+    .do = Give the size on the tips, or their rated flow, and the pressure of the catch.
+tip_pressure_no_such_tip = A pressure was read at tip { $tip }, but no such tip was caught.
 
 ## On the command line
 
@@ -82,6 +101,20 @@ no_sections = sections: a list of lists is needed
     .do = write "sections": [["19 fl oz", "18 fl oz"], ["15 fl oz", null]]
 wrong_kind-sections = { $given } will not do
     .do = write the readings of each section in a list of its own, as [["19 fl oz"], ["15 fl oz"]]
+needs_rated = { $field } needs the rated flow of a new tip
+    .do = give "rated": "0.30 gal/min @ 40 psi", and "pressure" where it was another
+second_other_tips = the second pressure has { $given } readings, the boom { $tips } tips
+    .do = give the same sections again, null for each tip that was not caught at that pressure
+wrong_kind-second = { $given } will not do
+    .do = write it as { "{" } "pressure": "20 psi", "sections": [["13 fl oz", null]] { "}" }
+wrong_kind-tip_pressure = { $given } will not do
+    .do = write it as [{ "{" } "tip": 5, "pressure": "38 psi", "marks": "1 psi" { "}" }]
+wrong_kind-tip_of_boom = { $given } is no tip of this boom
+    .do = give the number of a tip, counted from 1 on the left as the driver sits
+wrong_kind-groups = { $given } will not do
+    .do = write the tips that are meant to differ as lists of numbers, as [[1, 12]]
+wrong_kind-run = { $given } will not do
+    .do = give the same whole number to all cups of one timed run, as 1
 no_cups = no cup was caught, so there is nothing to go by
     .do = add [catch] with its readings
 

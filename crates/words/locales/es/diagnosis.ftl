@@ -29,9 +29,9 @@ boom_one_side-right = La mitad derecha echa { $by } menos que la izquierda.
 boom_tapers = Las dos puntas del aguilón echan menos que el centro, { $by }.
     .do = La manguera del aguilón es delgada para este flujo, o se le soltó el forro por dentro: lea la presión en una boquilla de la punta y en una del centro.
 flow_drifts-fell = Lo más probable es que el flujo haya bajado { $by } del primer vaso al último: según el orden de los vasos, no a lo largo del aguilón.
-    .do = Mantenga pareja la presión, deje correr un rato y recoja otra vez las primeras boquillas.
+    .do = Revise lo que sostiene la presión: una batería que se descarga, un interruptor de presión que prende y apaga, un regulador que no se queda quieto, una malla que se va tapando. Luego recoja otra vez las primeras boquillas.
 flow_drifts-rose = Lo más probable es que el flujo haya subido { $by } del primer vaso al último: según el orden de los vasos, no a lo largo del aguilón.
-    .do = Mantenga pareja la presión, deje correr un rato y recoja otra vez las primeras boquillas.
+    .do = Deje correr hasta que la presión se quede quieta; revise el regulador y las revoluciones del motor. Luego recoja otra vez las primeras boquillas.
 cups_all_alike = Los { $count } vasos dicen exactamente lo mismo. Casi nunca salen tan iguales las boquillas.
     .do = Recoja otra vez dos o tres y léalas una por una.
 nothing_found = Estos vasos no muestran nada malo: cada boquilla está buena con una probabilidad de al menos { $chance }.
@@ -55,6 +55,25 @@ tip_most_likely-odd = La boquilla { $tip } sale rara: lo más probable es { $fir
     .do = Recójala otra vez.
 tip_most_likely-odd_sure = La boquilla { $tip } sale rara: lo más probable es { $first } ({ $first_chance }).
     .do = Recójala otra vez.
+
+## Lo que se leyó además de los vasos
+
+tips_get_pressure-less = Lo más probable es que a las boquillas les llegue { $off } menos presión de la que se leyó ({ $low } a { $high }): el manómetro marca de más, o se pierde presión en el camino.
+    .do = Compare el manómetro con uno de confianza; revise mallas, válvulas y mangueras entre el manómetro y el aguilón.
+tips_get_pressure-more = Lo más probable es que a las boquillas les llegue { $off } más presión de la que se leyó ({ $low } a { $high }): el manómetro marca de menos.
+    .do = Compare el manómetro con uno de confianza, y cámbielo si está mal.
+pressure_zero-lost = Unos { $lost } de lo que marca el manómetro no llegan a las boquillas a ninguna presión ({ $low } a { $high }): el manómetro empieza alto, o se los llevan las válvulas antigoteo y las mallas.
+pressure_zero-shown = A cualquier presión les llegan a las boquillas unos { $lost } más de lo que marca el manómetro ({ $low } a { $high }): empieza bajo.
+set_is_off-high = A la presión que les llega, lo más probable es que las boquillas echen { $off } más que nuevas ({ $low } a { $high }): el juego está gastado parejo, o son boquillas más grandes.
+    .do = Vea el tamaño impreso en las boquillas. Si es el correcto, cambie el juego completo.
+set_is_off-low = A la presión que les llega, lo más probable es que las boquillas echen { $off } menos que nuevas ({ $low } a { $high }): son boquillas más chicas, o todas tienen sarro o costra.
+    .do = Vea el tamaño impreso en las boquillas. Si es el correcto, límpielas todas con cepillo suave, con guantes, nunca con la boca, y recoja otra vez.
+boom_parts_in_order = Además de los vasos: el juego de boquillas echa lo que echarían nuevas, y el manómetro marca lo que les llega, hasta donde esto alcanza a decir.
+second_pressure_near = La segunda presión ({ $second }) está junto a la primera ({ $first }): no dice nada del manómetro ni del desgaste.
+    .do = Recoja otra vez unas cuantas boquillas a cerca del doble de la presión, o la mitad, dentro de lo que permiten las boquillas.
+pressures_without_rated = Se leyeron presiones, pero no se sabe cuánto echa una boquilla nueva; así no dicen nada aquí.
+    .do = Ponga el tamaño de las boquillas, o su flujo nominal, y la presión de la captura.
+tip_pressure_no_such_tip = Se leyó la presión en la boquilla { $tip }, pero no se recogió ninguna boquilla con ese número.
 
 ## En la línea de comandos
 
@@ -82,6 +101,20 @@ no_sections = sections: hace falta una lista de listas
     .do = escriba "sections": [["19 fl oz", "18 fl oz"], ["15 fl oz", null]]
 wrong_kind-sections = { $given } no sirve
     .do = escriba las lecturas de cada sección en su propia lista, como [["19 fl oz"], ["15 fl oz"]]
+needs_rated = { $field } necesita el flujo nominal de una boquilla nueva
+    .do = dé "rated": "0.30 gal/min @ 40 psi", y "pressure" si fue otra
+second_other_tips = la segunda presión trae { $given } lecturas, el aguilón { $tips } boquillas
+    .do = dé otra vez las mismas secciones, null donde no se recogió a esa presión
+wrong_kind-second = { $given } no sirve
+    .do = escriba así: { "{" } "pressure": "20 psi", "sections": [["13 fl oz", null]] { "}" }
+wrong_kind-tip_pressure = { $given } no sirve
+    .do = escriba así: [{ "{" } "tip": 5, "pressure": "38 psi", "marks": "1 psi" { "}" }]
+wrong_kind-tip_of_boom = { $given } no es una boquilla de este aguilón
+    .do = dé el número de una boquilla, contando desde 1 por la izquierda de quien maneja
+wrong_kind-groups = { $given } no sirve
+    .do = escriba las boquillas que deben ser distintas como listas de números: [[1, 12]]
+wrong_kind-run = { $given } no sirve
+    .do = dé el mismo número entero a todos los vasos de un mismo tiempo, por ejemplo 1
 no_cups = no se recogió ningún vaso, así que no hay de qué partir
     .do = agregue [catch] con sus lecturas
 

@@ -8,10 +8,12 @@ mod made_diagnosis;
 #[path = "../calibration_codes/said.rs"]
 mod said;
 
-use calibration::diagnosis::{CheckKind, DiagnosisModel, tell_diagnosis};
+use calibration::catch::TipCatches;
+use calibration::diagnosis::{CheckKind, DiagnosisModel, Gauge, OtherPressure, TipPressure, tell_diagnosis};
 use made_diagnosis::{Boom, boom};
 use said::Said;
-use units::{Arg, Args, Finding};
+use sprayer::GroupId;
+use units::{Arg, Args, Finding, Pressure};
 use words::{Language, Words};
 
 fn millilitres(sections: &[&[f64]]) -> Boom {
@@ -66,8 +68,48 @@ fn booms() -> Vec<Boom> {
     ]
 }
 
+/// What was read beside the cups, so that all there is to tell of it is told. Eight tips so much off, each in half a minute.
+fn beside() -> Vec<Boom> {
+    let all = |off: f64, model: DiagnosisModel| {
+        let read = (5.68 * (100.0 + off)).round();
+        Boom { model, step: 1.0, ..millilitres(&[&[read; 4], &[read + 1.0; 4]]) }
+    };
+    let gauge = Gauge { doubt: Pressure::psi(0.1), rests_at: None };
+    let at = |psi: f64| {
+        let read = TipPressure { tip: 2, pressure: Pressure::psi(psi), doubt: Pressure::psi(0.2) };
+        DiagnosisModel { tip_pressures: vec![read], ..DiagnosisModel::default() }
+    };
+    let second = |psi: f64, millilitres: f64| {
+        let one = |number| TipCatches {
+            number,
+            group: GroupId(0),
+            section: 0,
+            catches: vec![made_diagnosis::cup(millilitres, 1.0)],
+        };
+        let other = OtherPressure { pressure: Pressure::psi(psi), tips: (1..=8).map(one).collect() };
+        DiagnosisModel { others: vec![other], gauge, ..DiagnosisModel::default() }
+    };
+    let mut unrated = all(0.0, second(80.0, 803.0));
+    unrated.rated = false;
+    let mut nowhere = all(0.0, at(40.0));
+    nowhere.model.tip_pressures[0].tip = 99;
+    vec![
+        all(-10.0, at(32.4)),
+        all(10.0, at(48.4)),
+        all(10.0, at(40.0)),
+        all(-10.0, at(40.0)),
+        all(0.0, DiagnosisModel { new_tip: vec![made_diagnosis::cup(568.0, 1.0); 3], ..at(40.0) }),
+        // 34 and 64 psi reach the tips where 40 and 70 are read; 46 and 86 where 40 and 80 are.
+        all(-7.8, second(70.0, 718.0)),
+        all(7.2, second(80.0, 833.0)),
+        all(0.0, second(41.0, 575.0)),
+        unrated,
+        nowhere,
+    ]
+}
+
 fn told() -> Vec<Finding> {
-    booms().iter().flat_map(|boom| tell_diagnosis(&boom.diagnose())).collect()
+    booms().iter().chain(&beside()).flat_map(|boom| tell_diagnosis(&boom.diagnose())).collect()
 }
 
 #[test]
@@ -87,10 +129,25 @@ fn all_of_it_is_said_in_both_languages() {
         "cups_all_alike",
         "nothing_found",
         "tip_most_likely",
+        "boom_parts_in_order",
+        "second_pressure_near",
+        "pressures_without_rated",
+        "tip_pressure_no_such_tip",
     ];
     let missing: Vec<_> = codes.iter().filter(|code| !said.codes.contains(**code)).collect();
     assert!(missing.is_empty(), "nothing here tells {missing:?}; told: {:?}", said.keys);
-    for key in ["boom_one_side-left", "boom_one_side-right", "flow_drifts-fell", "flow_drifts-rose"] {
+    for key in [
+        "boom_one_side-left",
+        "boom_one_side-right",
+        "flow_drifts-fell",
+        "flow_drifts-rose",
+        "tips_get_pressure-less",
+        "tips_get_pressure-more",
+        "pressure_zero-lost",
+        "pressure_zero-shown",
+        "set_is_off-high",
+        "set_is_off-low",
+    ] {
         assert!(said.keys.contains(key), "nothing here tells {key}");
     }
 }
