@@ -1,17 +1,23 @@
-//! Sprayers with several things wrong at once, and the cups somebody catches under them: two worlds of our own, drawn by
-//! code that shares nothing with the inference.
+//! Sprayers with several things wrong at once, and the cups somebody catches under them: two worlds drawn here and one from
+//! the simulator's plumbing (`plumbed`), by code that shares nothing with the inference.
 //!
 //! 24 tips in three sections, each rated 0.30 gal/min at 40 psi and caught once for half a minute, read to 10 mL.
 
-use simulator::{Part, Random};
+use simulator::{Part, Random, Yard};
+use units::Pressure;
+
+use crate::draw::DrawError;
+use crate::plumbed;
 
 /// Which world is drawn from.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum AilingWorld {
     /// Laws near those that the inference believes.
     NearBelief,
-    /// Other laws of wear, dirt, sizes, losses, hands and slips.
+    /// Other laws of wear, dirt, sizes, losses, hands and slips, with heavy tails.
     Mismatched,
+    /// Whole sprayers over their plumbing, other laws again, tested by the simulator's people.
+    Plumbed,
 }
 
 /// What a tip truly is, in the order the tables have them.
@@ -39,7 +45,9 @@ pub struct AilingTip {
     /// What was read, in marks of 10 mL.
     pub marks: u32,
     /// What it truly gives in half a minute, in millilitres.
-    volume: f64,
+    pub(crate) volume: f64,
+    /// How many times that is what a sound tip would give in its place.
+    pub(crate) own: f64,
 }
 
 /// A sprayer and its cups.
@@ -49,6 +57,10 @@ pub struct Ailing {
     pub sections: Vec<Vec<AilingTip>>,
     /// What each section loses beyond the best-fed, a share of flow.
     pub losses: Vec<f64>,
+    /// What the gauge shows.
+    pub pressure: Pressure,
+    /// Where its tips can be caught again, in the plumbed world.
+    pub(crate) yard: Option<Yard>,
 }
 
 /// Sections, and tips in each. The house's own choice: 24 tips in three sections.
@@ -57,27 +69,53 @@ const TIPS: usize = 8;
 /// What a new tip gives in half a minute: 0.15 gal of 3785.411784 mL.
 const NEW_ML: f64 = 0.15 * 3_785.411_784;
 /// Marks of the cup, in millilitres, and seconds of a catch.
-const MARK_ML: f64 = 10.0;
-const SECONDS: f64 = 30.0;
+pub(crate) const MARK_ML: f64 = 10.0;
+pub(crate) const SECONDS: f64 = 30.0;
 
 impl Ailing {
     /// The sprayer that belongs to a seed.
-    #[must_use]
-    pub fn of(world: AilingWorld, seed: u64) -> Self {
+    ///
+    /// *Errors*: plumbing that cannot be solved; none should be.
+    pub fn of(world: AilingWorld, seed: u64) -> Result<Self, DrawError> {
+        if world == AilingWorld::Plumbed {
+            return plumbed::sprayer(seed);
+        }
         let mut random = Random::new(seed, Part::Boom);
         let random = &mut random;
         let boom = match world {
             AilingWorld::NearBelief if random.happens(0.75) => 0.03 * random.normal(),
             AilingWorld::NearBelief => 0.12 * random.normal(),
             // A gauge read between marks two psi apart and now and then badly off.
-            AilingWorld::Mismatched => 0.05 * heavy(random),
+            AilingWorld::Mismatched | AilingWorld::Plumbed => 0.05 * heavy(random),
         };
         let lost: Vec<f64> = (0..SECTIONS).map(|_| section_loss(world, random)).collect();
         let least = lost.iter().copied().fold(f64::INFINITY, f64::min);
         let sections =
             lost.iter().map(|lost| (0..TIPS).map(|_| tip(world, boom - lost, random)).collect()).collect();
         let losses = lost.iter().map(|lost| 1.0 - libm::exp(least - lost)).collect();
-        Self { sections, losses }
+        Ok(Self { sections, losses, pressure: Pressure::psi(40.0), yard: None })
+    }
+
+    /// For each tip in turn what was read against what a sound tip would give in its place and these hands would read of it: what is
+    /// common to all cups, the cup's scale and the watch's habit, is taken out by the truth.
+    #[must_use]
+    pub fn read_against_sound(&self) -> Vec<f64> {
+        let right = self.sections.iter().flatten().filter(|tip| !tip.slip);
+        let mut ratios: Vec<f64> = right.filter_map(AilingTip::read_against_given).collect();
+        ratios.sort_by(f64::total_cmp);
+        let common = ratios.get(ratios.len() / 2).copied().unwrap_or(1.0);
+        let of = |tip: &AilingTip| tip.read_against_given().map_or(0.0, |ratio| ratio * tip.own / common);
+        self.sections.iter().flatten().map(of).collect()
+    }
+
+    /// One more cup under a tip, by its number from 1: whether it was a slip, and what was read.
+    pub fn again(&mut self, number: u32, world: AilingWorld, random: &mut Random) -> (bool, u32) {
+        if let Some(yard) = &mut self.yard {
+            return plumbed::catch(yard, number);
+        }
+        let place = usize::try_from(number).unwrap_or(usize::MAX).wrapping_sub(1);
+        let volume = self.sections.iter().flatten().nth(place).map_or(0.0, |tip| tip.volume);
+        cup(world, volume, random)
     }
 }
 
@@ -87,8 +125,8 @@ fn section_loss(world: AilingWorld, random: &mut Random) -> f64 {
         AilingWorld::NearBelief if random.happens(0.07) => -0.15 * libm::log(1.0 - random.share()),
         AilingWorld::NearBelief => 0.0,
         // Strainers and valves take 2 to 30 %; free sections differ a little too.
-        AilingWorld::Mismatched if random.happens(0.1) => 0.02 + 0.33 * random.share(),
-        AilingWorld::Mismatched => 0.004 * random.share(),
+        AilingWorld::Mismatched | AilingWorld::Plumbed if random.happens(0.1) => 0.02 + 0.33 * random.share(),
+        AilingWorld::Mismatched | AilingWorld::Plumbed => 0.004 * random.share(),
     }
 }
 
@@ -96,13 +134,13 @@ fn tip(world: AilingWorld, base: f64, random: &mut Random) -> AilingTip {
     let (truth, own) = own(world, random);
     let volume = NEW_ML * libm::exp(base) * own;
     let (slip, marks) = cup(world, volume, random);
-    AilingTip { truth, slip, marks, volume }
+    AilingTip { truth, slip, marks, volume, own }
 }
 
 impl AilingTip {
-    /// One more cup under this tip: whether it was a slip, and what was read.
-    pub fn again(&self, world: AilingWorld, random: &mut Random) -> (bool, u32) {
-        cup(world, self.volume, random)
+    /// What was read against what the tip gave; a tip of which nothing came tells nothing.
+    fn read_against_given(&self) -> Option<f64> {
+        (self.volume > MARK_ML).then(|| f64::from(self.marks) * MARK_ML / self.volume)
     }
 }
 
@@ -112,7 +150,7 @@ fn cup(world: AilingWorld, volume: f64, random: &mut Random) -> (bool, u32) {
         AilingWorld::NearBelief => {
             (core::f64::consts::SQRT_2 * 0.2 / SECONDS * random.normal(), 0.005 * random.normal())
         }
-        AilingWorld::Mismatched => {
+        AilingWorld::Mismatched | AilingWorld::Plumbed => {
             (core::f64::consts::SQRT_2 * 0.3 / SECONDS * heavy(random), 0.008 * random.normal())
         }
     };
@@ -153,7 +191,7 @@ fn own(world: AilingWorld, random: &mut Random) -> (Truth, f64) {
 fn sound(world: AilingWorld, random: &mut Random) -> f64 {
     match world {
         AilingWorld::NearBelief => 0.015 * random.normal(),
-        AilingWorld::Mismatched => 0.018 * heavy(random),
+        AilingWorld::Mismatched | AilingWorld::Plumbed => 0.018 * heavy(random),
     }
 }
 
@@ -170,7 +208,7 @@ fn slip_of(world: AilingWorld, random: &mut Random) -> f64 {
     match world {
         AilingWorld::NearBelief => random.one_of(&[0.5, 2.0, 0.9, 1.1, 0.8, 1.25]).copied().unwrap_or(1.0),
         // Of any size from 5 to 60 %, either way.
-        AilingWorld::Mismatched => {
+        AilingWorld::Mismatched | AilingWorld::Plumbed => {
             let by = 0.05 + 0.55 * random.share();
             if random.happens(0.5) { 1.0 + by } else { 1.0 / (1.0 + by) }
         }
@@ -190,9 +228,9 @@ mod tests {
 
     #[test]
     fn as_many_are_wrong_as_was_asked() {
-        for world in [AilingWorld::NearBelief, AilingWorld::Mismatched] {
+        for world in [AilingWorld::NearBelief, AilingWorld::Mismatched, AilingWorld::Plumbed] {
             let tips: Vec<AilingTip> =
-                (0..500).flat_map(|seed| Ailing::of(world, seed).sections.concat()).collect();
+                (0..500).flat_map(|seed| Ailing::of(world, seed).unwrap().sections.concat()).collect();
             assert_eq!(tips.len(), 12_000);
             let faulty = tips.iter().filter(|tip| tip.truth != Truth::Sound).count();
             // Standard error √(12,000 × 0.12 × 0.88) = 36.

@@ -1,12 +1,14 @@
 //! Ailing sprayers diagnosed, and the diagnosis held against the truth.
 
 use calibration::catch::{Catch, Round, RoundKind, TipCatches};
-use calibration::diagnosis::{CheckKind, Checking, Diagnosis, DiagnosisModel, Rated, diagnose, next_checks};
+use calibration::diagnosis::{
+    CheckKind, Checking, Diagnosis, DiagnosisModel, Rated, Seen, diagnose, next_checks,
+};
 use simulator::{Part, Random};
 use sprayer::{GroupId, RatedFlow, WATER_AT_20_C};
 use units::{Caught, Dimension, Flow, Marks, Pressure, Time, quantity};
 
-use crate::ailing::{Ailing, AilingTip, AilingWorld};
+use crate::ailing::{Ailing, AilingWorld, Truth};
 use crate::draw::DrawError;
 use crate::split::{Cores, in_order};
 
@@ -23,6 +25,8 @@ pub struct TipScore {
     pub slipped: bool,
     /// The chance that it is sound and its cups read right.
     pub in_order: f64,
+    /// What was read against what a sound tip gives in this place, read right: what a judge who knows the place would go by.
+    pub against_sound: f64,
     /// How far its reading is from the mean, the median and the rated flow, as plain rules look at it.
     pub off: [f64; 3],
 }
@@ -47,6 +51,8 @@ pub struct SprayerScore {
     pub sections: Vec<SectionScore>,
     /// How many cups were caught again.
     pub again: u32,
+    /// How many tips were looked at.
+    pub looked: u32,
 }
 
 /// What is done before the diagnosis is scored.
@@ -56,7 +62,15 @@ pub enum Done {
     Once,
     /// The cups that the diagnosis names were caught again, once.
     NamedAgain,
+    /// The cups that the diagnosis names where it may name three at most.
+    ThreeAgain,
+    /// The cups that the diagnosis names were caught again, and the tips looked at whose size it wants to be looked at.
+    NamedAgainAndLooked,
 }
+
+/// How often somebody who looks at a tip of another size sees that, and how often a right one is taken for wrong: numbers are
+/// small and dirty. Our assumption, worse than what the inference believes.
+const SEEN: (f64, f64) = (0.95, 0.02);
 
 /// Draws sprayers from a seed on and scores their diagnoses.
 ///
@@ -70,32 +84,46 @@ pub fn scores(
 ) -> Result<Vec<SprayerScore>, DrawError> {
     in_order(count, cores, |place| {
         let seed = from + u64::from(place);
-        let ailing = Ailing::of(world, seed);
+        let mut ailing = Ailing::of(world, seed)?;
         let (mut round, rated) = written(&ailing)?;
-        let model = DiagnosisModel::default();
+        let mut model = DiagnosisModel::default();
         let mut found = diagnose(&round, Some(rated), &model)?;
-        let mut again = 0;
-        if done == Done::NamedAgain {
+        let (mut again, mut looked) = (0, 0);
+        if done != Done::Once {
             let mut random = Random::new(seed, Part::Catching);
-            let tips: Vec<AilingTip> = ailing.sections.concat();
-            let next = next_checks(&round, &found, &model, &Checking::default());
-            for number in
-                next.iter().filter(|next| next.kind == CheckKind::CatchAgain).flat_map(|next| &next.tips)
-            {
-                for (tip, true_tip) in
-                    round.tips.iter_mut().zip(&tips).filter(|(tip, _)| tip.number == *number)
-                {
-                    let (_, marks) = true_tip.again(world, &mut random);
+            let usual = Checking::default();
+            let most_tips = if done == Done::ThreeAgain { 3 } else { usual.most_tips };
+            let next = next_checks(&round, &found, &model, &Checking { most_tips, ..usual });
+            let named =
+                next.iter().filter(|next| next.kind == CheckKind::CatchAgain).flat_map(|next| &next.tips);
+            for number in named {
+                let (_, marks) = ailing.again(*number, world, &mut random);
+                if let Some(tip) = round.tips.iter_mut().find(|tip| tip.number == *number) {
                     tip.catches.push(cup(marks)?);
                     again += 1;
                 }
             }
+            if done == Done::NamedAgainAndLooked {
+                let looks = next.iter().filter(|next| next.kind == CheckKind::LookAtTip);
+                for number in looks.flat_map(|next| next.tips.iter().copied()) {
+                    model.seen.push(look(&ailing, number, &mut random));
+                    looked += 1;
+                }
+            }
             found = diagnose(&round, Some(rated), &model)?;
         }
-        Ok(SprayerScore { again, ..score(&ailing, &found) })
+        Ok(SprayerScore { again, looked, ..score(&ailing, &found) })
     })
     .into_iter()
     .collect()
+}
+
+/// What somebody who looks at a tip's size sees.
+fn look(ailing: &Ailing, tip: u32, random: &mut Random) -> Seen {
+    let place = usize::try_from(tip).unwrap_or(usize::MAX).wrapping_sub(1);
+    let other = ailing.sections.iter().flatten().nth(place).is_some_and(|tip| tip.truth == Truth::WrongTip);
+    let wrong = random.happens(if other { SEEN.0 } else { SEEN.1 });
+    if wrong { Seen::WrongSize { tip } } else { Seen::RightSize { tip } }
 }
 
 fn cup(marks: u32) -> Result<Catch, DrawError> {
@@ -118,7 +146,7 @@ fn written(ailing: &Ailing) -> Result<(Round, Rated), DrawError> {
     let rated = RatedFlow::new(Flow::gallons_per_minute(0.3), Pressure::psi(40.0))
         .map_err(calibration::catch::CatchError::NewTip)?;
     let round = Round { kind: RoundKind::AsFound, tips, density: WATER_AT_20_C, time, unit: None };
-    Ok((round, Rated { rated, pressure: Pressure::psi(40.0) }))
+    Ok((round, Rated { rated, pressure: ailing.pressure }))
 }
 
 fn score(ailing: &Ailing, found: &Diagnosis) -> SprayerScore {
@@ -135,12 +163,14 @@ fn score(ailing: &Ailing, found: &Diagnosis) -> SprayerScore {
     let tips = tips
         .iter()
         .zip(&found.tips)
-        .map(|(tip, found)| TipScore {
+        .zip(ailing.read_against_sound())
+        .map(|((tip, found), against_sound)| TipScore {
             causes: found.causes,
             truth: tip.truth as usize,
             misread: found.misread.first().copied().unwrap_or(0.0),
             slipped: tip.slip,
             in_order: found.in_order,
+            against_sound,
             off: [mean, median, rated].map(|against| (f64::from(tip.marks) / against - 1.0).abs()),
         })
         .collect();
@@ -154,5 +184,5 @@ fn score(ailing: &Ailing, found: &Diagnosis) -> SprayerScore {
             covered: found.low - 1e-3 <= *loss && *loss <= found.high + 1e-3,
         })
         .collect();
-    SprayerScore { tips, sections, again: 0 }
+    SprayerScore { tips, sections, again: 0, looked: 0 }
 }

@@ -16,7 +16,9 @@
 //! | `split` | both cores, the same sums whatever the split |
 //! | `whole` | what is said of a boom as a whole |
 //! | `bar` | what the house is held to |
-//! | `ailing`, `diagnosed` | sprayers with several things wrong, and their diagnoses scored |
+//! | `ailing`, `plumbed` | sprayers with several things wrong, drawn plainly and over their plumbing |
+//! | `diagnosed` | their diagnoses scored |
+//! | `ceiling` | what a judge who knows all but the tip could find |
 //! | `tables` | the tables, one file each |
 
 pub mod again;
@@ -24,9 +26,11 @@ pub mod ailing;
 pub mod announced;
 pub mod bar;
 pub mod calls;
+pub mod ceiling;
 pub mod diagnosed;
 pub mod draw;
 pub mod one_bad_tip;
+mod plumbed;
 pub mod ratio;
 pub mod second;
 pub mod split;

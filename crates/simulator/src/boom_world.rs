@@ -92,6 +92,9 @@ pub enum WorldError {
     /// A flow that cannot be.
     #[error(transparent)]
     Flow(#[from] FlowError),
+    /// Plumbing that cannot be solved.
+    #[error(transparent)]
+    Plumbing(#[from] sprayer::plumbing::PlumbingError),
 }
 
 /// Tips in the shortest section. Our own choice: end sections of small booms have two or three.

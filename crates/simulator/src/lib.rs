@@ -5,11 +5,12 @@
 //! what nobody at the boom knows (true flows, true volumes, slips) stand in types of their own.
 //!
 //! This crate shares nothing with the inference in `calibration`: it does not know limits, verdicts or readings'
-//! intervals. The two meet only in `sprayer`'s physics, by which pressure becomes flow.
+//! intervals. The two meet only in `sprayer`'s physics, by which pressure becomes flow and hoses lose it.
 //!
 //! | to draw | from | with |
 //! |---|---|---|
 //! | a boom | [`BoomWorld`]: how many tips, how alike, what faults, what pattern | [`BoomWorld::boom`] |
+//! | a whole sprayer, by its plumbing | [`PlumbedWorld`]: what holds the pressure, hoses, strainers, gauge | [`PlumbedWorld::sprayer`] |
 //! | a kit | [`KitWorld`]: cup, watch, hands and their slips | [`KitWorld::kit`] |
 //! | a catch test | [`TestPlan`]: time, repeats, cups under one run, order | [`Yard::test`] |
 //! | one more cup | a tip, a time, a cup | [`Yard::catch`] |
@@ -23,6 +24,7 @@ mod hands;
 mod kit;
 mod pattern;
 mod plan;
+mod plumbed;
 mod random;
 mod slip;
 mod watch;
@@ -37,6 +39,7 @@ pub use hands::Hands;
 pub use kit::{Kit, KitWorld};
 pub use pattern::Pattern;
 pub use plan::{Order, TestPlan};
+pub use plumbed::{Fed, GaugeWorld, HeldBy, HoseWorld, PlumbedSprayer, PlumbedWorld};
 pub use random::{Part, Random};
 pub use slip::{Slip, SlipChances};
 pub use watch::{Watch, WatchWorld};

@@ -1,9 +1,11 @@
 //! The tables: each a file, from counts to rows; and the page they make.
 
 mod again;
+mod aims;
 mod by_kind;
 mod compare;
 mod diagnosed;
+mod diagnosed_reliability;
 mod diagnosis_page;
 mod held;
 mod page;

@@ -64,6 +64,8 @@ pub struct Checking {
     pub strainer: Time,
     /// What a minute must settle to be worth it.
     pub worth: f64,
+    /// At most so many tips for one check: what one remembers walking there.
+    pub most_tips: usize,
 }
 
 impl Default for Checking {
@@ -76,6 +78,7 @@ impl Default for Checking {
             pressure: Time::seconds(240.0),
             strainer: Time::seconds(360.0),
             worth: 0.01,
+            most_tips: MOST_TIPS,
         }
     }
 }
@@ -94,7 +97,7 @@ const BOOM_OFF: f64 = 0.04;
 const LEAST: f64 = 0.005;
 /// Checks that settle less than this share of the best for their minutes are not named beside it. Our own choice.
 const BESIDE_THE_BEST: f64 = 0.1;
-/// At most so many tips for one check. Our own choice: what one remembers walking there.
+/// At most so many tips for one check. Our own choice.
 const MOST_TIPS: usize = 6;
 
 /// Returns the checks worth making, the best first; none when the next one costs more than it settles.
@@ -162,7 +165,7 @@ fn loss(causes: &[f64; 5]) -> f64 {
 fn together(kind: CheckKind, mut tips: Vec<(u32, f64, f64)>, costs: &Checking) -> Option<NextCheck> {
     tips.retain(|(_, settles, minutes)| settles / minutes >= costs.worth);
     tips.sort_by(|one, other| (other.1 / other.2).total_cmp(&(one.1 / one.2)));
-    tips.truncate(MOST_TIPS);
+    tips.truncate(costs.most_tips);
     let settles = tips.iter().map(|(_, settles, _)| settles).sum();
     let minutes = tips.iter().map(|(_, _, minutes)| minutes).sum();
     let mut numbers: Vec<u32> = tips.iter().map(|(tip, _, _)| *tip).collect();

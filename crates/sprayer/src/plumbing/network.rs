@@ -96,6 +96,12 @@ impl Network {
         (network, first)
     }
 
+    /// The first node, which is fed; heights are told from it.
+    #[must_use]
+    pub const fn first(&self) -> NodeId {
+        NodeId(0)
+    }
+
     /// A node at the end of a hose from another, so many metres higher than the first node.
     pub fn branch(&mut self, from: NodeId, pipe: Pipe, elevation: f64) -> NodeId {
         let node = self.elevations.len();
