@@ -47,9 +47,16 @@ fn a_line_is_answered_as_the_contract_says() {
     assert!(number(boom, "/low") < 0.0 && number(boom, "/high") > 0.0, "{boom}");
     assert!(number(boom, "/offset_percent").abs() < 3.0);
     for next in found["next"].as_array().expect("next") {
-        assert!(
-            ["catch_again", "look_at_tip", "read_pressure", "open_strainer"].contains(&word(next, "/what"))
-        );
+        let known = [
+            "catch_again",
+            "look_at_tip",
+            "read_pressure",
+            "open_strainer",
+            "swap_tips",
+            "second_pressure",
+            "new_tip",
+        ];
+        assert!(known.contains(&word(next, "/what")));
         assert!(next["where"].is_object() && number(next, "/settles") > 0.0);
         assert!(!word(next, "/why/code").is_empty() && !word(next, "/why/text").is_empty());
     }
@@ -193,4 +200,78 @@ fn what_cannot_be_beside_the_cups_is_told() {
     let unrated = r#"{"time": "30 s", "step": "5 mL", "sections": [["510 mL"]], "tip_pressure": [{"tip": 1, "pressure": "30 psi"}]}"#;
     let ran = run_with(&["diagnose", "--batch", "-", "--json"], unrated.as_bytes());
     assert!(ran.status == 2 && ran.out.contains("needs_rated"), "{ran:?}");
+}
+
+/// Eight tips, the third low, with more told of them.
+fn third_low(more: &str) -> String {
+    let rest = "\"570 mL\", ".repeat(5);
+    format!(
+        r#"{{"rated": "0.30 gal/min @ 40 psi", "time": "30 s", "step": "5 mL", "sections": [["565 mL", "570 mL", "450 mL", {}]]{more}}}"#,
+        rest.trim_end_matches(", ")
+    )
+}
+
+#[test]
+fn a_swap_tells_the_tip_from_its_place() {
+    let before = line(&third_low(""));
+    let swap =
+        before["next"].as_array().expect("next").iter().find(|next| word(next, "/what") == "swap_tips");
+    let swap = swap.expect("a low tip may be swapped");
+    assert!(word(swap, "/why/text").contains("pressure off"), "{swap}");
+    assert_eq!(before["stop"], Value::Null);
+    let moved = line(&third_low(r#", "swapped": [{"tips": [3, 4], "readings": ["570 mL", "450 mL"]}]"#));
+    let stayed = line(&third_low(r#", "swapped": {"tips": [3, 4], "readings": ["450 mL", "570 mL"]}"#));
+    assert!(number(&moved, "/tips/2/at_place") < 0.05 && number(&stayed, "/tips/2/at_place") > 0.9);
+    assert!(moved["tips"][0]["at_place"].is_null());
+    let text = stayed["findings"].to_string();
+    assert!(text.contains("tip_swapped") && text.contains("tank valve shut"), "{text}");
+    let again =
+        stayed["next"].as_array().expect("next").iter().any(|next| word(next, "/what") == "swap_tips");
+    assert!(!again, "{stayed}");
+}
+
+#[test]
+fn what_was_seen_counts_and_is_told() {
+    let partly = |more: &str| number(&line(&third_low(more)), "/tips/2/states/partly_plugged");
+    let (plain, streaky) = (partly(""), partly(r#", "seen": [{"tip": 3, "what": "streaky_fan"}]"#));
+    assert!(streaky > plain, "{plain} {streaky}");
+    assert!(partly(r#", "looked": {"strainers_clean": "no"}"#) > plain);
+    let told = line(&third_low(r#", "seen": [{"tip": 2, "what": "drips"}], "looked": {"foam": "yes"}"#));
+    let text = told["findings"].to_string();
+    assert!(text.contains("check_valves_leak") && text.contains("cups_foam"), "{text}");
+    // A leaking check valve changes no cup.
+    let drips = line(&third_low(r#", "looked": {"no_drip_after_5_s": "no"}"#));
+    assert_eq!(drips["tips"], line(&third_low(""))["tips"]);
+}
+
+#[test]
+fn an_even_boom_says_why_nothing_is_next() {
+    let even = r#"{"time": "30 s", "step": "5 mL", "sections": [["570 mL", "570 mL", "565 mL", "570 mL"]]}"#;
+    for lang in ["en", "es"] {
+        let ran = run_with(&["diagnose", "--batch", "-", "--json", "--lang", lang], even.as_bytes());
+        let object: Value = serde_json::from_str(ran.out.trim()).expect("an object");
+        assert_eq!(object["next"].as_array().map(Vec::len), Some(0), "{object}");
+        assert!(word(&object, "/stop/code").starts_with("stop_"), "{object}");
+    }
+}
+
+#[test]
+fn what_cannot_have_been_seen_is_told() {
+    for (more, code) in [
+        (r#", "swapped": [{"tips": [3], "readings": ["570 mL"]}]"#, "wrong_kind"),
+        (r#", "swapped": [{"tips": [3, 3], "readings": ["570 mL", "570 mL"]}]"#, "wrong_kind"),
+        (r#", "swapped": [{"tips": [3, 12], "readings": ["570 mL", "570 mL"]}]"#, "wrong_kind"),
+        (r#", "seen": [{"tip": 3, "what": "sad"}]"#, "wrong_kind"),
+        (r#", "looked": {"foam": "maybe"}"#, "wrong_kind"),
+        (r#", "looked": {"weather": "no"}"#, "unknown_field"),
+        (r#", "looked": ["foam"]"#, "wrong_kind"),
+    ] {
+        for lang in ["en", "es"] {
+            let ran =
+                run_with(&["diagnose", "--batch", "-", "--json", "--lang", lang], third_low(more).as_bytes());
+            let object: Value = serde_json::from_str(ran.out.trim()).expect("an object");
+            assert_eq!(object["error"]["code"].as_str(), Some(code), "{more}: {ran:?}");
+            assert!(object["error"]["message"].as_str().is_some_and(|text| text.len() > 10), "{ran:?}");
+        }
+    }
 }

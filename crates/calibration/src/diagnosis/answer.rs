@@ -33,6 +33,9 @@ pub struct TipDiagnosis {
     pub misread_beside: Vec<f64>,
     /// The chance that it is sound and that every catch of it was read and timed right.
     pub in_order: f64,
+    /// The chance that its cup is low for its place's sake (body, its hose, its check valve), where it was swapped: a part of
+    /// the chances of partly plugged and plugged, which take tip and place together.
+    pub at_place: Option<f64>,
     /// What it most likely gives against a new tip, while it runs: mean and standard deviation of the logarithm.
     pub off: Option<(f64, f64)>,
     /// What its cups read against a new tip, all together: the logarithm; nothing where nothing was read.
@@ -211,6 +214,7 @@ pub(super) fn tips_of<'a>(
         let parts = founds.clone().map(|found| found.sections[*section].tips[*kind].clone());
         let mut found = tip_of(tip.tip.number, *section, parts, weights, (all, off), model);
         found.misread_beside = found.misread.split_off(tip.tip.catches.len().min(found.misread.len()));
+        found.misread_beside.truncate(tip.others.len());
         TipDiagnosis { read: boom.read(tip.tip), marks: boom.marks(tip.tip), ..found }
     };
     boom.tips.iter().zip(&boom.kinds).map(of).collect()
@@ -252,6 +256,7 @@ fn tip_of(
         causes: shares.map(|share| off * share),
         misread: Vec::new(),
         misread_beside: Vec::new(),
+        at_place: None,
         in_order: 0.0,
         off: None,
         read: None,

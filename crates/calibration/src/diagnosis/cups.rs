@@ -3,7 +3,7 @@
 use units::Quantity;
 
 use super::evidence::OneCup;
-use super::model::DiagnosisModel;
+use super::model::{DiagnosisModel, Swap};
 use crate::catch::{Catch, Round, TipCatches, Uncertainties};
 
 /// The state of the boom at which cups are taken, as logarithms of flow.
@@ -39,6 +39,10 @@ pub(super) struct TipCups<'a> {
     everyone: Option<u32>,
     /// How much more it gives than its section lets expect: a tip of a group of its own stands on what the others found.
     pub by: f64,
+    /// Cups caught after it was swapped, each with how much more the place lets expect than its own.
+    pub after: Vec<(f64, &'a Catch)>,
+    /// How its causes are weighed beside what was seen of it.
+    pub weigh: [f64; 5],
     /// Whether something is known of it that tips with the same readings need not share.
     own: bool,
 }
@@ -55,8 +59,10 @@ impl<'a> TipCups<'a> {
                 });
                 let others: Vec<(usize, &Catch)> = beside.filter(|_| compared).collect();
                 // Cups in a known order are each something of their own, and so is a tip that was looked at.
+                let swapped = |swap: &Swap| [swap.tips.0, swap.tips.1].contains(&tip.number);
                 let own = !model.order.is_empty()
                     || !others.is_empty()
+                    || model.swaps.iter().any(swapped)
                     || model.seen.iter().any(|seen| seen.tip() == tip.number);
                 let run = first_run(tip, &model.doubts)
                     .filter(|run| everyone.is_none_or(|everyone| everyone.number != run.number))
@@ -64,7 +70,17 @@ impl<'a> TipCups<'a> {
                         tips.iter().filter(|other| first_run(other, &model.doubts) == Some(*run)).count() > 1
                     });
                 let everyone = everyone.map(|run| run.number);
-                Self { tip, turns: turns_of(tip.number, &model.order), others, run, everyone, by: 0.0, own }
+                Self {
+                    tip,
+                    turns: turns_of(tip.number, &model.order),
+                    others,
+                    run,
+                    everyone,
+                    by: 0.0,
+                    after: Vec::new(),
+                    weigh: [1.0; 5],
+                    own,
+                }
             })
             .collect()
     }
@@ -78,7 +94,7 @@ impl<'a> TipCups<'a> {
             && self.by.to_bits() == other.by.to_bits()
     }
 
-    /// The cups as they are taken at a moment: those of the round first, then those at other pressures.
+    /// The cups as they are taken at a moment: those of the round first, then those at other pressures and those after a swap.
     pub fn taken(&self, moment: &Moment<'_>, doubts: &Uncertainties) -> Vec<OneCup<'a>> {
         let own = core::f64::consts::SQRT_2 * doubts.timer.si();
         let mut cups: Vec<OneCup<'a>> = Vec::new();
@@ -91,6 +107,9 @@ impl<'a> TipCups<'a> {
         for (pressure, catch) in &self.others {
             let by = moment.changes.get(*pressure).copied().unwrap_or(0.0) + self.by;
             cups.push(OneCup { catch, by, ends: self.besides(own) });
+        }
+        for (by, catch) in &self.after {
+            cups.push(OneCup { catch, by: by + self.by, ends: self.besides(own) });
         }
         cups
     }

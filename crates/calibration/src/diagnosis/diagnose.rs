@@ -14,8 +14,10 @@ use super::infer::{Believed, infer};
 use super::kinds::Boom;
 use super::model::{DiagnosisModel, Rated};
 use super::offsets::{BOOM_REACH, at};
+use super::parts::Parts;
 use super::section::LossLaw;
 use super::states::Laws;
+use super::swapped::{Sits, Way, chances, mixed, with_swaps};
 use crate::catch::{Catch, CatchError, Round, TipCatches};
 use crate::verdict::NORMAL_FIVE;
 
@@ -50,6 +52,7 @@ pub fn diagnose(
     if round.tips.len() > MOST_TIPS {
         return Err(CatchError::TooMany { tips: round.tips.len() });
     }
+    let model = &model.looked_at();
     let groups = groups(round);
     let Some((main, tips)) = groups.first() else { return Err(CatchError::NothingCaught) };
     let rated = rated.filter(|_| *main == USUAL_GROUP);
@@ -123,38 +126,60 @@ fn main_group(
     let new_flow = known.unwrap_or_else(|| middle_flow(tips, round));
     let laws = Laws::of(&model.priors, &other_sizes(rated));
     let taken = Taken { new_flow, density: round.density, doubts: &model.doubts, priors: &model.priors };
-    let cups = TipCups::of(tips, model, rated.is_some());
-    let boom = Boom::of(cups, sections.tips.len(), |tip| sections.place(tip), new_flow, round.density);
+    let put = |cups| Boom::of(cups, sections.tips.len(), |tip| sections.place(tip), new_flow, round.density);
+    let boom = put(TipCups::of(tips, model, rated.is_some()));
 
     let doubts = &model.doubts;
     let scale = [doubts.cup_scale, doubts.watch, shared_by_all(tips, doubts)];
     let scale = scale.iter().map(|doubt| doubt * doubt).sum::<f64>().sqrt();
     let spreads = if known.is_some() { &model.priors.boom } else { &model.priors.boom_unknown };
     let mut losses = vec![LossLaw::of(&model.priors); sections.tips.len()];
-    let mut believed = normal_laws(spreads, scale);
+    let plain = normal_laws(spreads, scale);
     let pressure = rated.map(|rated| rated.pressure);
     let beside = Beside { pressure, new_tip, scale, sections };
     let first = |losses: &[LossLaw]| {
         let moment = Moment { drift: 0.0, changes: &beside.due(model) };
         let tips = boom.sections(&moment, &taken, &laws, model);
-        infer(&tips, &laws, &model.priors, &Believed { boom: &believed, losses })
+        infer(&tips, &laws, &model.priors, &Believed { boom: &plain, losses })
     };
     let parts = beside.parts(&boom, &taken, model, &mut losses, first);
-    if let Some(parts) = &parts {
-        believed = parts.believed();
-    }
-    let mut found: Vec<Part> = Vec::new();
+    let believed = parts.as_ref().map_or_else(|| plain.clone(), Parts::believed);
     let changes = beside.changes(&boom, &taken, model, parts.as_ref());
-    for (drift, weight) in drifts(model) {
-        for (changes, log) in &changes {
-            let moment = Moment { drift, changes };
-            let tips = boom.sections(&moment, &taken, &laws, model);
-            let one = infer(&tips, &laws, &model.priors, &Believed { boom: &believed, losses: &losses });
-            found.push(Part { drift, log: libm::log(weight) + log + one.log, found: one });
+    let told = |boom: &Boom<'_>| {
+        let mut tried: Vec<Part> = Vec::new();
+        for (drift, weight) in drifts(model) {
+            for (changes, log) in &changes {
+                let moment = Moment { drift, changes };
+                let tips = boom.sections(&moment, &taken, &laws, model);
+                let found =
+                    infer(&tips, &laws, &model.priors, &Believed { boom: &believed, losses: &losses });
+                tried.push(Part { drift, log: libm::log(weight) + log + found.log, found });
+            }
         }
-    }
-    let log_off = boom.log_off(&taken);
-    let mut found = put_together(&boom, sections, known.map(Flow::from_si), &found, (log_off, scale), model);
+        let log_off = boom.log_off(&taken);
+        put_together(boom, sections, known.map(Flow::from_si), &tried, (log_off, scale), model)
+    };
+    let mut found = if model.swaps.is_empty() {
+        told(&boom)
+    } else {
+        let first = first(&losses);
+        let at_place = model.priors.at_place;
+        let [in_tip, at_place] = [Sits::InTip, Sits::AtPlace]
+            .map(|sits| put(with_swaps(&boom.tips, &model.swaps, sits, at_place, &boom.kinds, &first)));
+        let due = beside.due(model);
+        let moment = Moment { drift: 0.0, changes: &due };
+        let tables = |boom: &Boom<'_>| boom.sections(&moment, &taken, &laws, model);
+        let (plain, moved, stayed) = (tables(&boom), tables(&in_tip), tables(&at_place));
+        let chances = chances(
+            &model.swaps,
+            &Way { boom: &boom, sections: &plain },
+            &first,
+            &Way { boom: &in_tip, sections: &moved },
+            &Way { boom: &at_place, sections: &stayed },
+            model.priors.tips.shares(),
+        );
+        mixed(&model.swaps, &chances, told(&in_tip), &told(&at_place))
+    };
     found.boom.parts = parts.map(|parts| parts.told(&found.booms, pressure));
     found.remarks = beside.remarks(model);
     Ok(found)

@@ -68,7 +68,8 @@ impl<'a> Boom<'a> {
             let alike = |(first, copies): &(usize, f64)| {
                 let tip = &self.tips[*first];
                 let evidence = TipEvidence::of(&tip.taken(moment, taken.doubts), taken);
-                let says = says(&model.seen, tip.tip.number);
+                let seen = says(&model.seen, tip.tip.number);
+                let says = core::array::from_fn(|cause| seen[cause] * tip.weigh[cause]);
                 let run = tip.run.and_then(|own| runs.iter().position(|run| *run == own));
                 Alike { copies: *copies, tables: laws.tables(&evidence, &says), evidence, says, run }
             };

@@ -21,12 +21,14 @@
 //! | `beside` | a second pressure, a pressure at a tip, a new tip |
 //! | `changed` | what cups at two pressures say of the pressure's zero |
 //! | `parts` | what the boom's offset is made of |
+//! | `swapped` | whether a fault goes with the tip or stays at its place |
 //! | `aside` | tips in groups of their own |
 //! | `diagnose` | from a round to all of that |
 //! | `answer` | what is told |
 //! | `remarks` | facts that are of no use as they stand |
 //! | `tell`, `tell_tip`, `tell_parts`, `patterns` | the same in a grower's words |
 //! | `next` | what to look at next, and when to stop |
+//! | `checks`, `worth` | every check, and what it settles |
 //! | `whole` | all of it at once |
 //! | `chance` | chances as they are told |
 //! | `quantile` | medians and ranges |
@@ -38,6 +40,7 @@ mod beyond;
 mod cause;
 mod chance;
 mod changed;
+mod checks;
 mod cups;
 mod diagnose;
 mod evidence;
@@ -55,16 +58,18 @@ mod runs;
 mod section;
 mod seen;
 mod states;
+mod swapped;
 mod tell;
 mod tell_parts;
 mod tell_tip;
 mod whole;
+mod worth;
 
 pub use answer::{BoomDiagnosis, Diagnosis, RESTRICTED_FROM, SectionDiagnosis, TipDiagnosis};
 pub use cause::Cause;
 pub use diagnose::diagnose;
-pub use model::{DiagnosisModel, Gauge, OtherPressure, Rated, TipPressure};
-pub use next::{CheckKind, Checking, NextCheck, next_checks};
+pub use model::{DiagnosisModel, Gauge, OtherPressure, Rated, Swap, TipPressure};
+pub use next::{CheckKind, Checking, NextCheck, next_checks, why_stop};
 pub use parts::{BoomParts, Middle, PartLaw};
 pub use priors::{Broad, Counts, Priors};
 pub use seen::{Looked, Seen};

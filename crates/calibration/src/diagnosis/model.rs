@@ -4,7 +4,7 @@ use sprayer::RatedFlow;
 use units::Pressure;
 
 use super::priors::Priors;
-use super::seen::Seen;
+use super::seen::{Looked, Seen};
 use crate::catch::{Catch, TipCatches, Uncertainties};
 use crate::doubt::of_marks;
 
@@ -36,6 +36,36 @@ pub struct DiagnosisModel {
     pub new_tip: Vec<Catch>,
     /// The sprayer's own gauge.
     pub gauge: Gauge,
+    /// Tips that were swapped and caught again, nothing else being changed.
+    pub swaps: Vec<Swap>,
+    /// What was seen of the sprayer as a whole.
+    pub looked: Vec<Looked>,
+}
+
+impl DiagnosisModel {
+    /// The model with what was seen of the sprayer as a whole counted in.
+    pub(super) fn looked_at(&self) -> Self {
+        let mut model = self.clone();
+        for looked in model.looked.clone() {
+            looked.weigh(&mut model.priors);
+            if looked == Looked::Foam {
+                model.doubts.handling = model.doubts.handling.max(FOAM);
+            }
+        }
+        model
+    }
+}
+
+/// How well a foaming cup is read: a standard uncertainty, as a share. Our assumption: a finger of foam on a full cup.
+const FOAM: f64 = 0.02;
+
+/// Two tips swapped, and the cups caught after.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Swap {
+    /// Their numbers as they stood before.
+    pub tips: (u32, u32),
+    /// The cups caught after at the place of the first, which now has the second tip, and at the place of the second.
+    pub after: [Vec<Catch>; 2],
 }
 
 /// Some tips caught at another pressure.

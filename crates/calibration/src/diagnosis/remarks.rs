@@ -4,6 +4,7 @@ use units::{Amount, Arg, Finding, Kind, Pressure, Weight};
 
 use super::diagnose::Sections;
 use super::model::DiagnosisModel;
+use super::seen::{Looked, Seen};
 
 /// Returns it. `apart` is how many other pressures are far enough from that of the test.
 pub(super) fn remarks(
@@ -48,5 +49,46 @@ pub(super) fn remarks(
             .with("tip", Arg::Count(odd.tip)),
         );
     }
+    remarks.extend(drips(model));
+    if model.looked.contains(&Looked::Foam) {
+        remarks.push(
+            Finding::new(Weight::Doubt, "cups_foam", "The cups foam: they are taken as read less well.")
+                .to_do("Let the foam settle and read the line of the water, or weigh the cups."),
+        );
+    }
     remarks
+}
+
+/// Leaking check valves: a fault of its own, which the cups cannot show.
+fn drips(model: &DiagnosisModel) -> Option<Finding> {
+    let mut tips: Vec<u32> = model
+        .seen
+        .iter()
+        .filter_map(|seen| if let Seen::Drips { tip } = seen { Some(*tip) } else { None })
+        .collect();
+    tips.sort_unstable();
+    tips.dedup();
+    let does = "Pressure off, gloves on: clean the check valve of each such body with a soft brush or air, never the mouth; replace what is worn.";
+    if !tips.is_empty() {
+        let (case, says) = match tips.as_slice() {
+            [_] => (
+                "tip",
+                "A check valve leaks: tip {tips} drips five seconds after shutting off. While it sprays that changes nothing, so the cups do not show it.",
+            ),
+            _ => (
+                "tips",
+                "Check valves leak: tips {tips} drip five seconds after shutting off. While it sprays that changes nothing, so the cups do not show it.",
+            ),
+        };
+        return Some(
+            Finding::new(Weight::Act, "check_valves_leak", says)
+                .case(case)
+                .with("tips", Arg::Tips(tips))
+                .to_do(does),
+        );
+    }
+    model.looked.contains(&Looked::Drips).then(|| {
+        let says = "Check valves leak: tips drip five seconds after shutting off. While it sprays that changes nothing, so the cups do not show it.";
+        Finding::new(Weight::Act, "check_valves_leak", says).to_do(does)
+    })
 }

@@ -26,6 +26,11 @@ pub enum Seen {
         /// The tip's number.
         tip: u32,
     },
+    /// It still drips five seconds after shutting off: its check valve leaks, which changes nothing while it sprays.
+    Drips {
+        /// The tip's number.
+        tip: u32,
+    },
 }
 
 /// How often a wrong size is noticed, and a right one taken for wrong. Our assumption: the number is small and dirty,
@@ -44,7 +49,21 @@ impl Seen {
             Self::RightSize { tip }
             | Self::WrongSize { tip }
             | Self::StreakyFan { tip }
-            | Self::EvenFan { tip } => tip,
+            | Self::EvenFan { tip }
+            | Self::Drips { tip } => tip,
+        }
+    }
+
+    /// What was seen of a tip, by its stable word.
+    #[must_use]
+    pub fn from_word(tip: u32, word: &str) -> Option<Self> {
+        match word {
+            "right_size" => Some(Self::RightSize { tip }),
+            "wrong_size" => Some(Self::WrongSize { tip }),
+            "streaky_fan" => Some(Self::StreakyFan { tip }),
+            "even_fan" => Some(Self::EvenFan { tip }),
+            "drips" => Some(Self::Drips { tip }),
+            _ => None,
         }
     }
 
@@ -58,6 +77,7 @@ impl Seen {
                 Self::RightSize { .. } => 1.0 - noticed,
                 Self::StreakyFan { .. } => STREAKY[cause.place()],
                 Self::EvenFan { .. } => 1.0 - STREAKY[cause.place()],
+                Self::Drips { .. } => 1.0,
             }
         })
     }
@@ -85,15 +105,34 @@ pub enum Looked {
     StrainersClean,
     /// A gauge that does not go back to zero.
     GaugeOff,
+    /// Tips that drip five seconds after shutting off, without saying which.
+    Drips,
+    /// Foam in the cups.
+    Foam,
 }
 
 impl Looked {
+    /// What an answer to a question of the look tells, by the question's stable word; nothing where it tells nothing of causes.
+    #[must_use]
+    pub fn from_answer(question: &str, yes: bool) -> Option<Self> {
+        match (question, yes) {
+            ("tips_alike", true) => Some(Self::TipsAlike),
+            ("tips_alike", false) => Some(Self::TipsMixed),
+            ("strainers_clean", true) => Some(Self::StrainersClean),
+            ("strainers_clean", false) => Some(Self::StrainersDirty),
+            ("gauge_back_to_zero", false) => Some(Self::GaugeOff),
+            ("no_drip_after_5_s", false) => Some(Self::Drips),
+            ("foam", true) => Some(Self::Foam),
+            _ => None,
+        }
+    }
+
     /// Weighs what is believed beforehand by it.
     ///
     /// *Assumptions*: how many times likelier each makes what it points at is ours: a mixed set is five times as likely to
     /// hold a given wrong tip, one that was looked through a fifth; dirty strainers make a restriction three times as
     /// likely and a partly plugged tip twice, clean ones half of both; a gauge that does not return is off more often
-    /// than not.
+    /// than not; foam doubles the cups that are misread.
     pub fn weigh(self, priors: &mut Priors) {
         match self {
             Self::TipsMixed => priors.tips.weigh(&[1.0, 1.0, 1.0, 1.0, 5.0]),
@@ -106,6 +145,9 @@ impl Looked {
                 priors.sections.weigh(&[1.0, 0.5, 1.0]);
                 priors.tips.weigh(&[1.0, 1.0, 0.5, 0.5, 1.0]);
             }
+            // Leaking check valves hold nothing back while it sprays.
+            Self::Drips => {}
+            Self::Foam => priors.catches.weigh(&[1.0, 2.0]),
             Self::GaugeOff => {
                 let wide = priors.boom.iter().map(|(_, spread)| *spread).fold(0.0, f64::max);
                 for (weight, spread) in &mut priors.boom {

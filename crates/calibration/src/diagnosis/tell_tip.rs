@@ -77,6 +77,9 @@ fn one(tip: &TipDiagnosis, found: &Diagnosis) -> Option<Finding> {
     if tip.misread.is_empty() || (faulty < OPEN && misread < MISREAD) {
         return None;
     }
+    if let Some(swapped) = swapped(tip) {
+        return Some(swapped);
+    }
     let explained: Vec<Explained> = explanations(tip)
         .into_iter()
         .enumerate()
@@ -129,6 +132,34 @@ fn one(tip: &TipDiagnosis, found: &Diagnosis) -> Option<Finding> {
     Some(with_what_to_do(finding, direction, tip, found))
 }
 
+/// What a swap told of a tip that is low.
+fn swapped(tip: &TipDiagnosis) -> Option<Finding> {
+    let low = tip.probability_of(Cause::PartlyPlugged) + tip.probability_of(Cause::Plugged);
+    let at_place = tip.at_place.filter(|_| low >= LIKELY)? / low;
+    let (case, says, does, chance) = if at_place >= LIKELY {
+        (
+            "stayed",
+            "Place {tip} stays low with another tip in it: most likely the body, the hose to it or its check valve ({chance}).",
+            "Pressure off, tank valve shut, gloves on: open that body; clean its strainer, check valve and hose with a soft brush or air, never the mouth. Catch it again.",
+            at_place,
+        )
+    } else {
+        (
+            "moved",
+            "What was low went along with tip {tip}: most likely it is the tip ({chance}).",
+            "Pressure off, gloves on: clean the tip and its strainer with a soft brush or air, never the mouth. If it stays low, replace it.",
+            1.0 - at_place,
+        )
+    };
+    Some(
+        Finding::new(Weight::Act, "tip_swapped", says)
+            .case(case)
+            .with("tip", Arg::Count(tip.number))
+            .with("chance", told(chance))
+            .to_do(does),
+    )
+}
+
 /// Which way a tip's cups are off.
 #[derive(Clone, Copy, Debug, PartialEq)]
 enum Direction {
@@ -177,7 +208,7 @@ fn with_what_to_do(finding: Finding, direction: Direction, tip: &TipDiagnosis, f
 }
 
 /// The tip beside it that is surest to be sound.
-fn neighbour(tip: &TipDiagnosis, found: &Diagnosis) -> Option<u32> {
+pub(super) fn neighbour(tip: &TipDiagnosis, found: &Diagnosis) -> Option<u32> {
     found
         .tips
         .iter()

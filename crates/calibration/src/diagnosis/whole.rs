@@ -5,7 +5,7 @@ use units::Finding;
 use super::answer::Diagnosis;
 use super::diagnose::diagnose;
 use super::model::{DiagnosisModel, Rated};
-use super::next::{Checking, NextCheck, next_checks};
+use super::next::{Checking, NextCheck, next_checks, why_stop};
 use super::tell::tell_diagnosis;
 use crate::catch::{CatchError, Cup, Doubtful, Outlet, Round};
 
@@ -18,6 +18,8 @@ pub struct Diagnosed {
     pub findings: Vec<Finding>,
     /// The checks worth making, the best first; none when the next one costs more than it settles.
     pub next: Vec<NextCheck>,
+    /// Why there is none.
+    pub stop: Option<Finding>,
 }
 
 /// Returns everything there is to say about what is wrong. Readings that cannot well be are kept and pointed out: they may
@@ -41,5 +43,6 @@ pub fn diagnose_and_tell(
     findings.extend(round.look_for_absurd_from(outlet, &cup, found.new_flow, Doubtful::Keep)?);
     findings.sort_by_key(|finding| finding.weight);
     let next = next_checks(round, &found, model, costs);
-    Ok(Diagnosed { found, findings, next })
+    let stop = if next.is_empty() { why_stop(round, &found, model, costs) } else { None };
+    Ok(Diagnosed { found, findings, next, stop })
 }

@@ -11,7 +11,7 @@ use words::Words;
 use super::catch_batch::{check_fields, needed, object, order, share, text};
 use super::catch_test::Given;
 use super::diagnose_answer::{diagnosed_object, lines};
-use super::diagnose_beside::{BESIDE, beside, readings};
+use super::diagnose_beside::{beside, readings};
 use super::input::known;
 use crate::args::DiagnoseArgs;
 use crate::error::CliError;
@@ -34,12 +34,15 @@ const KNOWN: &[&str] = &[
     "order",
     "density",
     // What is told beside the cups.
-    BESIDE[0],
-    BESIDE[1],
-    BESIDE[2],
-    BESIDE[3],
-    BESIDE[4],
-    BESIDE[5],
+    "second",
+    "tip_pressure",
+    "new_tip",
+    "gauge_marks",
+    "gauge_rests_at",
+    "groups",
+    "swapped",
+    "seen",
+    "looked",
 ];
 
 /// Works it out.

@@ -5,7 +5,7 @@ use serde_json::{Map, Value, json};
 use units::{Arg, Args, Kind, Pressure, Ranged, Weight};
 use words::Words;
 
-use crate::out::{Answer, findings, number, percent, ranged};
+use crate::out::{Answer, finding, findings, number, percent, ranged};
 
 /// The JSON object.
 pub fn diagnosed_object(diagnosed: &Diagnosed, words: &Words) -> Value {
@@ -35,6 +35,7 @@ pub fn diagnosed_object(diagnosed: &Diagnosed, words: &Words) -> Value {
             "parts": boom.parts.as_ref().map(|parts| parts_object(parts, words)),
         },
         "next": diagnosed.next.iter().map(|next| next_object(next, words)).collect::<Vec<_>>(),
+        "stop": diagnosed.stop.as_ref().map(|stop| finding(stop, words)),
         "findings": findings(&diagnosed.findings, words),
     })
 }
@@ -42,16 +43,16 @@ pub fn diagnosed_object(diagnosed: &Diagnosed, words: &Words) -> Value {
 /// The lines for a person: what is most likely wrong, then what to look at next.
 pub fn lines(diagnosed: &Diagnosed, answer: &mut Answer, words: &Words) {
     answer.main(words.label("line-most_likely_wrong"));
-    for finding in &diagnosed.findings {
-        let text = format!("  {}", words.finding_and_action(finding));
-        match finding.weight {
+    for one in &diagnosed.findings {
+        let text = format!("  {}", words.finding_and_action(one));
+        match one.weight {
             Weight::Stop | Weight::Act => answer.act(text),
             _ => answer.plain(text),
         }
     }
     answer.head(words.label("line-look_next"));
-    if diagnosed.next.is_empty() {
-        answer.plain(format!("  {}", words.label("line-nothing_worth_looking_at")));
+    if let Some(stop) = &diagnosed.stop {
+        answer.plain(format!("  {}", words.finding_and_action(stop)));
     }
     for next in &diagnosed.next {
         answer.plain(format!("  {} {}", what(next, words), why(next, words)));
@@ -81,6 +82,7 @@ fn tip_object(tip: &TipDiagnosis) -> Value {
         "number": tip.number,
         "states": states,
         "misread": tip.misread.iter().map(|chance| number(*chance)).collect::<Vec<_>>(),
+        "at_place": tip.at_place.map(number),
         "misread_beside": tip.misread_beside.iter().map(|chance| number(*chance)).collect::<Vec<_>>(),
     })
 }

@@ -1,7 +1,8 @@
-//! What a line of a diagnosis may tell beside its cups: another pressure, pressures at tips, a new tip, the gauge, groups.
+//! What a line of a diagnosis may tell beside its cups: another pressure, pressures at tips, a new tip, the gauge, groups, swaps,
+//! what was seen.
 
 use calibration::catch::{Catch, Round, TipCatches};
-use calibration::diagnosis::{DiagnosisModel, Gauge, OtherPressure, TipPressure};
+use calibration::diagnosis::{DiagnosisModel, Gauge, Looked, OtherPressure, Seen, Swap, TipPressure};
 use calibration::doubt::of_marks;
 use serde_json::{Map, Value};
 use sprayer::GroupId;
@@ -11,9 +12,6 @@ use super::catch_batch::{check_fields, needed, text, tip, wrong};
 use super::catch_test::{Given, GivenReading};
 use super::input::positive;
 use crate::error::CliError;
-
-/// The fields of a line that tell it.
-pub const BESIDE: &[&str] = &["second", "tip_pressure", "new_tip", "gauge_marks", "gauge_rests_at", "groups"];
 
 /// The marks of a gauge of which nothing is said, 2 psi. Our assumption for a good small gauge.
 const USUAL_MARKS: Pressure = Pressure::psi(2.0);
@@ -43,7 +41,77 @@ pub fn beside(
     if let Some(value) = fields.get("new_tip").filter(|value| !value.is_null()) {
         model.new_tip = given.catches(0, &tip(0, value)?)?;
     }
+    model.swaps = list(fields, "swapped")?
+        .into_iter()
+        .map(|value| swap(value, given, round))
+        .collect::<Result<_, _>>()?;
+    model.seen =
+        list(fields, "seen")?.into_iter().map(|value| seen(value, round)).collect::<Result<_, _>>()?;
+    model.looked = looked(fields)?;
     groups(fields, round)
+}
+
+/// Two tips swapped, and what was caught then at the place of each.
+fn swap(fields: &Map<String, Value>, given: &Given, round: &Round) -> Result<Swap, CliError> {
+    check_fields(fields, &["tips", "readings"])?;
+    let (Some([one, other]), Some([first, second])) = (two(fields, "tips"), two(fields, "readings")) else {
+        return Err(wrong("swapped", &Value::Object(fields.clone()), "swapped"));
+    };
+    let tips = (tip_of_boom("swapped", one, round)?, tip_of_boom("swapped", other, round)?);
+    if tips.0 == tips.1 {
+        return Err(wrong("swapped", &Value::Object(fields.clone()), "swapped"));
+    }
+    Ok(Swap {
+        tips,
+        after: [given.catches(tips.0, &tip(tips.0, first)?)?, given.catches(tips.1, &tip(tips.1, second)?)?],
+    })
+}
+
+fn two<'a>(fields: &'a Map<String, Value>, name: &str) -> Option<[&'a Value; 2]> {
+    let list = fields.get(name)?.as_array()?;
+    match list.as_slice() {
+        [one, other] => Some([one, other]),
+        _ => None,
+    }
+}
+
+/// The number of a tip of the boom.
+fn tip_of_boom(at: &'static str, value: &Value, round: &Round) -> Result<u32, CliError> {
+    let number = value.as_u64().and_then(|tip| u32::try_from(tip).ok());
+    number
+        .filter(|number| round.tips.iter().any(|tip| tip.number == *number))
+        .ok_or_else(|| wrong(at, value, "tip_of_boom"))
+}
+
+/// Something seen of one tip.
+fn seen(fields: &Map<String, Value>, round: &Round) -> Result<Seen, CliError> {
+    check_fields(fields, &["tip", "what"])?;
+    let tip = tip_of_boom("seen", fields.get("tip").unwrap_or(&Value::Null), round)?;
+    let what = needed(fields, "what", "streaky_fan")?;
+    Seen::from_word(tip, &what).ok_or_else(|| wrong("seen", &Value::from(what.as_str()), "seen"))
+}
+
+/// The questions of the look with yes or no, as in a visit's file.
+fn looked(fields: &Map<String, Value>) -> Result<Vec<Looked>, CliError> {
+    let answers = match fields.get("looked") {
+        None | Some(Value::Null) => return Ok(Vec::new()),
+        Some(Value::Object(answers)) => answers,
+        Some(other) => return Err(wrong("looked", other, "looked")),
+    };
+    check_fields(
+        answers,
+        &["tips_alike", "strainers_clean", "gauge_back_to_zero", "no_drip_after_5_s", "foam"],
+    )?;
+    let mut looked = Vec::new();
+    for (question, answer) in answers {
+        let yes = match answer.as_str() {
+            Some("yes") => true,
+            Some("no") => false,
+            _ => return Err(wrong("looked", answer, "looked")),
+        };
+        looked.extend(Looked::from_answer(question, yes));
+    }
+    Ok(looked)
 }
 
 /// A list of objects, or one by itself.
@@ -112,11 +180,7 @@ pub fn readings(sections: &[Value]) -> Result<Vec<Vec<GivenReading>>, CliError> 
 
 fn tip_pressure(fields: &Map<String, Value>, round: &Round) -> Result<TipPressure, CliError> {
     check_fields(fields, &["tip", "pressure", "marks"])?;
-    let number = fields.get("tip").and_then(Value::as_u64).and_then(|tip| u32::try_from(tip).ok());
-    let Some(tip) = number.filter(|tip| round.tips.iter().any(|caught| caught.number == *tip)) else {
-        let given = fields.get("tip").cloned().unwrap_or(Value::Null);
-        return Err(wrong("tip_pressure", &given, "tip_of_boom"));
-    };
+    let tip = tip_of_boom("tip_pressure", fields.get("tip").unwrap_or(&Value::Null), round)?;
     let pressure = positive::<Pressure>("tip_pressure", &needed(fields, "pressure", "38 psi")?)?;
     let marks = match text(fields, "marks")? {
         Some(text) => positive::<Pressure>("tip_pressure", &text)?,
@@ -135,9 +199,12 @@ fn groups(fields: &Map<String, Value>, round: &mut Round) -> Result<(), CliError
     for (group, tips) in (1_u16..).zip(groups) {
         let Value::Array(tips) = tips else { return Err(wrong("groups", tips, "groups")) };
         for value in tips {
-            let number = value.as_u64().and_then(|number| u32::try_from(number).ok());
-            let tip = round.tips.iter_mut().find(|tip| Some(tip.number) == number);
-            tip.ok_or_else(|| wrong("groups", value, "tip_of_boom"))?.group = GroupId(group);
+            let number = tip_of_boom("groups", value, round)?;
+            round
+                .tips
+                .iter_mut()
+                .filter(|tip| tip.number == number)
+                .for_each(|tip| tip.group = GroupId(group));
         }
     }
     Ok(())

@@ -69,6 +69,20 @@ set_is_off-high = At the pressure they get, the tips most likely give { $off } m
 set_is_off-low = At the pressure they get, the tips most likely give { $off } less than new ones ({ $low } to { $high }): smaller tips are fitted, or all of them are coated.
     .do = Look at the size printed on the tips. If it is right, clean them all with a soft brush, gloves on, never the mouth, and catch again.
 boom_parts_in_order = Beside the cups: the set of tips gives what new ones would, and the gauge shows what the tips get, as far as this tells.
+stop_settled = Nothing: these cups leave nothing open that is worth a minute.
+stop_costs_more = Nothing: the next check would take longer than what it settles is worth. What is open stays open.
+check_valves_leak = Check valves leak: tips drip five seconds after shutting off. While it sprays that changes nothing, so the cups do not show it.
+    .do = Pressure off, gloves on: clean the check valve of each such body with a soft brush or air, never the mouth; replace what is worn.
+check_valves_leak-tip = A check valve leaks: tip { $tips } drips five seconds after shutting off. While it sprays that changes nothing, so the cups do not show it.
+    .do = Pressure off, gloves on: clean the check valve of each such body with a soft brush or air, never the mouth; replace what is worn.
+check_valves_leak-tips = Check valves leak: tips { $tips } drip five seconds after shutting off. While it sprays that changes nothing, so the cups do not show it.
+    .do = Pressure off, gloves on: clean the check valve of each such body with a soft brush or air, never the mouth; replace what is worn.
+cups_foam = The cups foam: they are taken as read less well.
+    .do = Let the foam settle and read the line of the water, or weigh the cups.
+tip_swapped-stayed = Place { $tip } stays low with another tip in it: most likely the body, the hose to it or its check valve ({ $chance }).
+    .do = Pressure off, tank valve shut, gloves on: open that body; clean its strainer, check valve and hose with a soft brush or air, never the mouth. Catch it again.
+tip_swapped-moved = What was low went along with tip { $tip }: most likely it is the tip ({ $chance }).
+    .do = Pressure off, gloves on: clean the tip and its strainer with a soft brush or air, never the mouth. If it stays low, replace it.
 second_pressure_near = The second pressure ({ $second }) is next to the first ({ $first }): it tells nothing of gauge and wear.
     .do = Catch a few tips again at about twice the pressure, or half of it, within what the tips are made for.
 pressures_without_rated = Pressures were read, but it is not known what a new tip gives, so they tell nothing here.
@@ -79,7 +93,6 @@ tip_pressure_no_such_tip = A pressure was read at tip { $tip }, but no such tip 
 
 line-most_likely_wrong = Most likely
 line-look_next = Look at next
-line-nothing_worth_looking_at = Nothing: the next check would take longer than what it settles is worth.
 check-catch_again = { $tips-count ->
         [one] Catch tip { $tips } once more.
        *[other] Catch tips { $tips } once more.
@@ -93,6 +106,9 @@ check-read_pressure = { $section ->
        *[other] Read the pressure at a tip of section { $section } and at one of the best-fed section.
     }
 check-open_strainer = Open the strainer of section { $section }: pressure off, tank valve shut, gloves on; a soft brush or air, never the mouth.
+check-swap_tips = Swap tips { $tips } (pressure off, gloves on) and catch both: if the low one moves with the tip, it is the tip; if it stays, it is the body, its hose or its check valve.
+check-second_pressure = Catch tips { $tips } at another pressure, about half or twice this one and within what the tips are made for, all else unchanged. It tells whether the gauge or lost pressure is why the whole boom is off.
+check-new_tip = Fit one new tip of the same kind and size (pressure off, gloves on) and catch it here: if it is off as much as the others, it is the pressure; if not, the set is worn.
 check-worth = Takes about { $minutes } min; settles { $settles } of an answer on average.
 
 ## Mistakes
@@ -115,6 +131,12 @@ wrong_kind-groups = { $given } will not do
     .do = write the tips that are meant to differ as lists of numbers, as [[1, 12]]
 wrong_kind-run = { $given } will not do
     .do = give the same whole number to all cups of one timed run, as 1
+wrong_kind-swapped = { $given } will not do
+    .do = write it as { "{" } "tips": [7, 8], "readings": ["19 fl oz", "10 fl oz"] { "}" }: two tips, and what was caught after at the place of each
+wrong_kind-seen = { $given } will not do
+    .do = write it as { "{" } "tip": 4, "what": "streaky_fan" { "}" }; also even_fan, right_size, wrong_size, drips
+wrong_kind-looked = { $given } will not do
+    .do = answer yes or no, as { "{" } "strainers_clean": "no", "foam": "yes" { "}" }
 no_cups = no cup was caught, so there is nothing to go by
     .do = add [catch] with its readings
 
@@ -130,5 +152,12 @@ help-diagnose-after =
        "sections": [["19 fl oz", "18 fl oz"], ["15 fl oz", null]]{ "}" }
     Sections go from the left as the driver sits; null where a tip was not caught, a list where it was
     caught again. One test in a file of its own has the same fields as TOML.
+    Beside the cups a line may tell:
+      "second": { "{" }"pressure": "80 psi", "sections": [["27 fl oz", null], [null, null]]{ "}" }
+      "tip_pressure": [{ "{" }"tip": 2, "pressure": "36 psi", "marks": "1 psi"{ "}" }], "gauge_marks": "2 psi",
+      "gauge_rests_at": "3 psi", "new_tip": ["19 fl oz"], "groups": [[1, 12]],
+      "swapped": [{ "{" }"tips": [2, 3], "readings": ["19 fl oz", "15 fl oz"]{ "}" }],
+      "seen": [{ "{" }"tip": 2, "what": "streaky_fan"{ "}" }], "looked": { "{" }"strainers_clean": "no", "foam": "yes"{ "}" }
+    Cups under one timed run carry its number: { "{" }"reading": "19 fl oz", "run": 1{ "}" }.
 help-diagnose-file = The visit file, or a file of one test; - for standard input
 help-diagnose-batch = A file of JSON lines, one test each; - for standard input

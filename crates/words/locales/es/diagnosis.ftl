@@ -69,6 +69,20 @@ set_is_off-high = A la presión que les llega, lo más probable es que las boqui
 set_is_off-low = A la presión que les llega, lo más probable es que las boquillas echen { $off } menos que nuevas ({ $low } a { $high }): son boquillas más chicas, o todas tienen sarro o costra.
     .do = Vea el tamaño impreso en las boquillas. Si es el correcto, límpielas todas con cepillo suave, con guantes, nunca con la boca, y recoja otra vez.
 boom_parts_in_order = Además de los vasos: el juego de boquillas echa lo que echarían nuevas, y el manómetro marca lo que les llega, hasta donde esto alcanza a decir.
+stop_settled = Nada: estos vasos no dejan nada abierto que valga un minuto.
+stop_costs_more = Nada: revisar algo más tomaría más tiempo de lo que vale lo que aclara. Lo que está abierto queda abierto.
+check_valves_leak = Las válvulas antigoteo no cierran: hay boquillas que gotean a los cinco segundos de cerrar. Al asperjar eso no cambia nada, por eso los vasos no lo muestran.
+    .do = Sin presión y con guantes: limpie la válvula antigoteo de cada uno con cepillo suave o aire, nunca con la boca; cambie lo gastado.
+check_valves_leak-tip = Una válvula antigoteo no cierra: la boquilla { $tips } gotea a los cinco segundos de cerrar. Al asperjar eso no cambia nada, por eso los vasos no lo muestran.
+    .do = Sin presión y con guantes: limpie la válvula antigoteo de cada uno con cepillo suave o aire, nunca con la boca; cambie lo gastado.
+check_valves_leak-tips = Las válvulas antigoteo no cierran: las boquillas { $tips } gotean a los cinco segundos de cerrar. Al asperjar eso no cambia nada, por eso los vasos no lo muestran.
+    .do = Sin presión y con guantes: limpie la válvula antigoteo de cada uno con cepillo suave o aire, nunca con la boca; cambie lo gastado.
+cups_foam = Los vasos hacen espuma: se toman como leídos con menos seguridad.
+    .do = Deje bajar la espuma y lea la línea del agua, o pese los vasos.
+tip_swapped-stayed = El lugar { $tip } sigue bajo con otra boquilla puesta: lo más probable es el portaboquilla, su manguera o su válvula antigoteo ({ $chance }).
+    .do = Sin presión, con la llave del tanque cerrada y con guantes: abra ese portaboquilla; limpie su malla, su válvula antigoteo y su manguera con cepillo suave o aire, nunca con la boca. Recójala otra vez.
+tip_swapped-moved = Lo bajo se fue con la boquilla { $tip }: lo más probable es que sea la boquilla ({ $chance }).
+    .do = Sin presión y con guantes: limpie la boquilla y su malla con cepillo suave o aire, nunca con la boca. Si sigue baja, cámbiela.
 second_pressure_near = La segunda presión ({ $second }) está junto a la primera ({ $first }): no dice nada del manómetro ni del desgaste.
     .do = Recoja otra vez unas cuantas boquillas a cerca del doble de la presión, o la mitad, dentro de lo que permiten las boquillas.
 pressures_without_rated = Se leyeron presiones, pero no se sabe cuánto echa una boquilla nueva; así no dicen nada aquí.
@@ -79,7 +93,6 @@ tip_pressure_no_such_tip = Se leyó la presión en la boquilla { $tip }, pero no
 
 line-most_likely_wrong = Lo más probable
 line-look_next = Qué revisar después
-line-nothing_worth_looking_at = Nada: revisar algo más tomaría más tiempo de lo que vale lo que aclara.
 check-catch_again = { $tips-count ->
         [one] Recoja una vez más la boquilla { $tips }.
        *[other] Recoja una vez más las boquillas { $tips }.
@@ -93,6 +106,9 @@ check-read_pressure = { $section ->
        *[other] Lea la presión en una boquilla de la sección { $section } y en una de la sección mejor alimentada.
     }
 check-open_strainer = Abra el filtro de la sección { $section }: sin presión, con la llave del tanque cerrada y con guantes; cepillo suave o aire, nunca la boca.
+check-swap_tips = Intercambie las boquillas { $tips } (sin presión, con guantes) y recoja las dos: si lo bajo se va con la boquilla, es la boquilla; si se queda, es el portaboquilla, su manguera o su válvula antigoteo.
+check-second_pressure = Recoja las boquillas { $tips } a otra presión, cerca de la mitad o del doble de esta y dentro de lo que permiten las boquillas, sin cambiar nada más. Dice si es el manómetro o presión perdida lo que tiene fuera a todo el aguilón.
+check-new_tip = Ponga una boquilla nueva de la misma clase y tamaño (sin presión, con guantes) y recójala aquí: si está tan fuera como las demás, es la presión; si no, el juego está gastado.
 check-worth = Toma unos { $minutes } min; aclara { $settles } de una respuesta en promedio.
 
 ## Errores
@@ -115,6 +131,12 @@ wrong_kind-groups = { $given } no sirve
     .do = escriba las boquillas que deben ser distintas como listas de números: [[1, 12]]
 wrong_kind-run = { $given } no sirve
     .do = dé el mismo número entero a todos los vasos de un mismo tiempo, por ejemplo 1
+wrong_kind-swapped = { $given } no sirve
+    .do = escriba así: { "{" } "tips": [7, 8], "readings": ["19 fl oz", "10 fl oz"] { "}" }: dos boquillas, y lo que se recogió después en el lugar de cada una
+wrong_kind-seen = { $given } no sirve
+    .do = escriba así: { "{" } "tip": 4, "what": "streaky_fan" { "}" }; también even_fan, right_size, wrong_size, drips
+wrong_kind-looked = { $given } no sirve
+    .do = conteste yes (sí) o no, por ejemplo { "{" } "strainers_clean": "no", "foam": "yes" { "}" }
 no_cups = no se recogió ningún vaso, así que no hay de qué partir
     .do = agregue [catch] con sus lecturas
 
@@ -131,5 +153,12 @@ help-diagnose-after =
     Las secciones van desde la izquierda según va sentado el operador; null donde una boquilla no se
     recogió, una lista donde se recogió otra vez. Una sola prueba en su archivo lleva los mismos
     campos en TOML.
+    Además de los vasos una línea puede traer:
+      "second": { "{" }"pressure": "80 psi", "sections": [["27 fl oz", null], [null, null]]{ "}" }
+      "tip_pressure": [{ "{" }"tip": 2, "pressure": "36 psi", "marks": "1 psi"{ "}" }], "gauge_marks": "2 psi",
+      "gauge_rests_at": "3 psi", "new_tip": ["19 fl oz"], "groups": [[1, 12]],
+      "swapped": [{ "{" }"tips": [2, 3], "readings": ["19 fl oz", "15 fl oz"]{ "}" }],
+      "seen": [{ "{" }"tip": 2, "what": "streaky_fan"{ "}" }], "looked": { "{" }"strainers_clean": "no", "foam": "yes"{ "}" }
+    Los vasos de un mismo tiempo llevan su número: { "{" }"reading": "19 fl oz", "run": 1{ "}" }.
 help-diagnose-file = El archivo de la visita, o un archivo con una sola prueba; - para la entrada estándar
 help-diagnose-batch = Un archivo con líneas de JSON, una prueba en cada una; - para la entrada estándar

@@ -9,7 +9,10 @@ mod made_diagnosis;
 mod said;
 
 use calibration::catch::TipCatches;
-use calibration::diagnosis::{CheckKind, DiagnosisModel, Gauge, OtherPressure, TipPressure, tell_diagnosis};
+use calibration::diagnosis::{
+    CheckKind, Checking, DiagnosisModel, Gauge, Looked, OtherPressure, Seen, Swap, TipPressure,
+    tell_diagnosis, why_stop,
+};
 use made_diagnosis::{Boom, boom};
 use said::Said;
 use sprayer::GroupId;
@@ -105,7 +108,40 @@ fn beside() -> Vec<Boom> {
         all(0.0, second(41.0, 575.0)),
         unrated,
         nowhere,
+        swapped([450.0, 570.0]),
+        swapped([570.0, 450.0]),
+        all(0.0, DiagnosisModel { seen: vec![Seen::Drips { tip: 3 }], ..DiagnosisModel::default() }),
+        all(
+            0.0,
+            DiagnosisModel {
+                seen: vec![Seen::Drips { tip: 3 }, Seen::Drips { tip: 5 }],
+                ..DiagnosisModel::default()
+            },
+        ),
+        all(0.0, DiagnosisModel { looked: vec![Looked::Drips, Looked::Foam], ..DiagnosisModel::default() }),
     ]
+}
+
+/// Tip 3 low, swapped with the next one and both caught again.
+fn swapped(after: [f64; 2]) -> Boom {
+    let after = after.map(|read| vec![made_diagnosis::cup(read, 5.0)]);
+    let model = DiagnosisModel { swaps: vec![Swap { tips: (3, 4), after }], ..DiagnosisModel::default() };
+    Boom { model, ..millilitres(&[&[570.0, 570.0, 450.0, 570.0, 570.0]]) }
+}
+
+#[test]
+fn both_ends_of_looking_are_said() {
+    let mut said = Said::new();
+    let costs = Checking::default();
+    let dear = Checking { worth: 10.0, ..Checking::default() };
+    let even = millilitres(&[&[570.0; 5]]);
+    let odd = millilitres(&[&[570.0, 570.0, 450.0, 570.0, 570.0]]);
+    let stop = |boom: &Boom, costs: &Checking| why_stop(&boom.round(), &boom.diagnose(), &boom.model, costs);
+    assert!(stop(&odd, &costs).is_none());
+    for stop in [stop(&even, &costs), stop(&odd, &dear)] {
+        said.coded(&stop.expect("nothing is worth it"));
+    }
+    assert_eq!(said.codes.len(), 2, "{:?}", said.codes);
 }
 
 fn told() -> Vec<Finding> {
@@ -133,6 +169,7 @@ fn all_of_it_is_said_in_both_languages() {
         "second_pressure_near",
         "pressures_without_rated",
         "tip_pressure_no_such_tip",
+        "cups_foam",
     ];
     let missing: Vec<_> = codes.iter().filter(|code| !said.codes.contains(**code)).collect();
     assert!(missing.is_empty(), "nothing here tells {missing:?}; told: {:?}", said.keys);
@@ -147,6 +184,11 @@ fn all_of_it_is_said_in_both_languages() {
         "pressure_zero-shown",
         "set_is_off-high",
         "set_is_off-low",
+        "tip_swapped-stayed",
+        "tip_swapped-moved",
+        "check_valves_leak",
+        "check_valves_leak-tip",
+        "check_valves_leak-tips",
     ] {
         assert!(said.keys.contains(key), "nothing here tells {key}");
     }
@@ -162,13 +204,13 @@ fn no_chance_is_told_as_certain() {
 
 #[test]
 fn every_check_is_said_in_both_languages() {
-    for kind in
-        [CheckKind::CatchAgain, CheckKind::LookAtTip, CheckKind::ReadPressure, CheckKind::OpenStrainer]
-    {
+    for kind in CheckKind::ALL {
         let args = Args::new().with("tips", Arg::Tips(vec![3, 7])).with("section", Arg::Count(2));
         let key = format!("check-{}", kind.word());
         let [english, spanish] = Language::ALL.map(|language| Words::of(language).say_with(&key, &args));
         assert!(english != key && spanish != key && english != spanish, "{key}: {english}");
-        assert!(english.contains(['2', '7']) && spanish.contains(['2', '7']), "{key}: {english}, {spanish}");
+        // A new tip is fitted anywhere.
+        let named = |text: &str| kind == CheckKind::NewTip || text.contains(['2', '7']);
+        assert!(named(&english) && named(&spanish), "{key}: {english}, {spanish}");
     }
 }
