@@ -287,12 +287,65 @@ describe('served by a plain host', () => {
   });
 
   test('says so where it cannot start', async () => {
-    const county = await host(FIRST, '/', (name, bytes) => (name.endsWith('.wasm') ? bytes.subarray(0, 100) : bytes));
+    const spoils = [
+      (name, bytes) => (name.endsWith('.wasm') ? bytes.subarray(0, 100) : bytes),
+      // Words cut short are no words: half of the labels would show their keys.
+      (name, bytes) => (name.startsWith('words-en') ? bytes.subarray(0, bytes.length / 2) : bytes),
+      (name, bytes) => (name.startsWith('words-en') ? Buffer.from('<p>Accept the terms to go on') : bytes),
+    ];
+    for (const spoil of spoils) {
+      const county = await host(FIRST, '/', spoil);
+      const phone = await device();
+      const page = await phone.open(county.address);
+      await page.locator('#no-start').waitFor({ state: 'visible' });
+      await phone.close();
+      await county.stop();
+    }
+  });
+
+  test('words that came broken once are asked for again', async () => {
+    let asked = 0;
+    const county = await host(FIRST, '/', (name, bytes) => {
+      if (!name.startsWith('words-en')) return bytes;
+      asked += 1;
+      return asked === 1 ? bytes.subarray(0, 1000) : bytes;
+    });
     const phone = await device();
     const page = await phone.open(county.address);
-    await page.locator('#no-start').waitFor({ state: 'visible' });
+    await mounted(page);
+    assert.equal(await page.getByRole('button', { name: 'Settings' }).count(), 1);
     await phone.close();
     await county.stop();
+  });
+
+  test('fetches the words of one language, and changes to the other with no signal', async () => {
+    const asked = [];
+    const county = await host(FIRST, '/', (name, bytes) => { asked.push(name); return bytes; });
+    const phone = await device({ locale: 'es-MX', serviceWorkers: 'block' });
+    const page = await phone.open(county.address);
+    await mounted(page);
+    assert.deepEqual(asked.filter((name) => name.startsWith('words')).map((name) => name.slice(0, 8)), ['words-es']);
+    // Not kept here: with no signal the other language is not to be had, and the page says so and stays as it is.
+    await county.stop();
+    await page.getByRole('button', { name: 'English', exact: true }).click();
+    await page.locator('.notice', { hasText: 'idioma' }).waitFor();
+    assert.equal(await page.evaluate(() => document.documentElement.lang), 'es');
+    await phone.close();
+
+    const again = await host(FIRST, '/');
+    const keeps = await device({ locale: 'es-MX' });
+    const kept1 = await keeps.open(again.address);
+    await mounted(kept1);
+    await kept(kept1);
+    await again.stop();
+    await keeps.context.setOffline(true);
+    await kept1.getByRole('button', { name: 'English', exact: true }).click();
+    await kept1.waitForSelector('html[lang="en"]');
+    await kept1.getByRole('button', { name: 'Settings' }).waitFor();
+    await kept1.reload();
+    await mounted(kept1);
+    assert.equal(await kept1.evaluate(() => document.documentElement.lang), 'en');
+    await keeps.close();
   });
 });
 

@@ -513,6 +513,27 @@ test('every quiet screen is fit for the sun and a thumb, small and large', async
   }
 });
 
+test('a sheet handed over with no signal carries its type', async () => {
+  const phone = await device(browser, { ...DESK, acceptDownloads: true });
+  const it = await phone.open(site.address);
+  await it.page.waitForFunction(() => navigator.serviceWorker.controller !== null);
+  await sprayer(it, { sections: '3' });
+  await phone.context.setOffline(true);
+  await it.unfold('hand_over');
+  await it.press('yard-sheet_visit');
+  await it.page.waitForSelector('iframe.framed');
+  const [download] = await Promise.all([it.page.waitForEvent('download'), it.press('yard-share')]);
+  const file = path.join(folder, 'sheet.html');
+  await download.saveAs(file);
+  const sheet = await phone.context.newPage();
+  await sheet.setContent(await readFile(file, 'utf8'));
+  await sheet.evaluate(() => document.fonts.ready);
+  const letters = await sheet.evaluate(() => [...document.fonts].map((font) => `${font.family.replaceAll(/['"]/g, '')} ${font.weight} ${font.status}`));
+  assert.deepEqual(letters, ['Atkinson Hyperlegible 400 loaded', 'Atkinson Hyperlegible 700 loaded']);
+  assert.match(await readFile(file, 'utf8'), /Content-Security-Policy/);
+  await phone.close();
+});
+
 test('with letters twice as large nothing runs off the side', async () => {
   const phone = await device(browser, { ...DESK, viewport: { width: 640, height: 800 } }, () => {
     addEventListener('DOMContentLoaded', () => { document.documentElement.style.fontSize = '200%'; });

@@ -1,7 +1,7 @@
 //! `cargo xtask app`: the app as it is served, in `target/app`.
 //!
 //! The crate `web` is built for WebAssembly and bound (`wasm/page.rs`), and the program `app-files` makes the folder out of
-//! that, `crates/web/page` and the type. What is there already and still right is not made again.
+//! that, `crates/web/page`, the words and the type. What is there already and still right is not made again.
 
 pub mod stamp;
 
@@ -21,6 +21,8 @@ pub const WITHIN: &str = "EVENSWATH_APP";
 pub const PAGE: &str = "crates/web/page";
 /// The type of the pages.
 const FONTS: &str = "crates/figures/fonts";
+/// The words that the app says.
+const LOCALES: &str = "crates/words/locales";
 /// What names and presses the files.
 const MAKER: &str = "xtask/src/bin/app-files";
 
@@ -43,7 +45,7 @@ pub fn build(workspace: &Workspace, toolchain: &Toolchain, how: Build) -> Result
     let page = page(how);
     let module = page.compile(toolchain, workspace)?;
     let folder = workspace.target.join("app");
-    let sources = [PAGE, FONTS, MAKER].map(|path| workspace.root.join(path));
+    let sources = [PAGE, FONTS, LOCALES, MAKER].map(|path| workspace.root.join(path));
     let stamp = stamp::of(&module, &sources)?;
     let kept = workspace.target.join("app.stamp");
     if std::fs::read_to_string(&kept).is_ok_and(|text| text == stamp) && folder.join("index.html").is_file() {
@@ -86,6 +88,7 @@ pub fn finish(workspace: &Workspace, page: &Path, folder: &Path) -> Result<(), S
             .arg(bound(workspace))
             .arg(page)
             .arg(workspace.root.join(FONTS))
+            .arg(workspace.root.join(LOCALES))
             .arg(folder),
     )
 }

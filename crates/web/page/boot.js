@@ -6,6 +6,7 @@
 //   evenswath-copy, data-copy="none", "asks" or "kept"   the file of a second copy, where this browser can write to one
 //   evenswath-copy-written                    the second copy was written
 //   evenswath-offer, window.evenswathOffer    the browser offers to install the app
+//   window.evenswath                          the language the page begins in, its words, and `file(name)` for FILES below
 // What it says:
 //   evenswath-copy-choose                     a file for a second copy is to be chosen, or leave to be given again
 //   evenswath-copy-write, with the text       what is to stand in it
@@ -18,10 +19,38 @@ const BETWEEN_LOOKS = 3600000;
 /** The folder that the app stands in, wherever that is. */
 const TOP = new URL('./', import.meta.url);
 const root = document.documentElement;
+/** Files that the app asks for while it runs, each with its check sum: the words of each language, and the type of sheets. */
+const FILES = {
+  en: ['./words-en.txt', '@SUM words-en.txt@'],
+  es: ['./words-es.txt', '@SUM words-es.txt@'],
+  regular: ['./AtkinsonHyperlegible-Regular.woff2', '@SUM AtkinsonHyperlegible-Regular.woff2@'],
+  bold: ['./AtkinsonHyperlegible-Bold.woff2', '@SUM AtkinsonHyperlegible-Bold.woff2@'],
+};
 
 function tell(what, value) {
   root.dataset[what] = value;
   window.dispatchEvent(new CustomEvent(`evenswath-${what}`));
+}
+
+/** One of FILES, whole, or an error: what came broken or from elsewhere is asked for once more, past what the browser kept. */
+async function file(name) {
+  const [path, integrity] = FILES[name];
+  const ask = async (cache) => (await fetch(new URL(path, TOP), { cache, integrity, credentials: 'same-origin' })).arrayBuffer();
+  return ask('default').catch(() => ask('reload'));
+}
+
+const words = async (language) => new TextDecoder().decode(await file(language));
+
+/** As somebody chose it; else that of the browser. */
+function language() {
+  let chosen;
+  try {
+    [chosen] = (localStorage.getItem('evenswath-reader') ?? '').split(' ');
+  } catch {
+    // A browser that keeps nothing remembers no choice.
+  }
+  if (chosen === 'en' || chosen === 'es') return chosen;
+  return (navigator.language ?? '').toLowerCase().startsWith('es') ? 'es' : 'en';
 }
 
 /** A phone set to Spanish installs the app with its description in Spanish. */
@@ -146,7 +175,11 @@ window.addEventListener('beforeinstallprompt', (event) => {
 
 chooseManifest();
 try {
-  await start({ module_or_path: new URL('./app.wasm', TOP) });
+  // Both come at once; the app begins when it has its words.
+  const module = fetch(new URL('./app.wasm', TOP), { credentials: 'same-origin' });
+  const first = language();
+  window.evenswath = { language: first, words: await words(first), file };
+  await start({ module_or_path: module });
 } catch (error) {
   document.getElementById('no-start').hidden = false;
   console.error(error);

@@ -10,6 +10,7 @@ use words::Reader;
 use yard::{Event, State};
 
 use crate::device::{self, Device};
+use crate::shell;
 use crate::views::screen::Screens;
 
 /// What every view holds. It is copied freely; all copies are of the one state.
@@ -32,7 +33,7 @@ pub fn app() -> App {
 impl App {
     /// The state before anything is known but who reads, and the device before it is asked for anything.
     fn new() -> Self {
-        let state = RwSignal::new_local(State::new(device::remember::reader()));
+        let state = RwSignal::new_local(State::new(shell::words(device::remember::reader())));
         Self {
             state,
             device: StoredValue::new_local(Rc::new(Device::default())),

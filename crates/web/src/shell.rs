@@ -1,17 +1,47 @@
-//! What the app has to do with the page around it: where it is shown, whether it is on this device, new versions of it.
+//! What the app has to do with the page around it: where it is shown, whether it is on this device, new versions of it, the
+//! files that it asks for while it runs.
 //!
 //! `page/boot.js` keeps the app on the device and looks for new versions. What it found it says by an event on the window,
 //! and notes on the page's root for whoever was not listening yet. It changes nothing before it hears
 //! `evenswath-update-now`.
 
+use js_sys::Uint8Array;
 use leptos::prelude::*;
 use wasm_bindgen::JsCast;
 use web_sys::{CustomEvent, HtmlElement};
+use words::{Language, Reader, Words};
+
+use crate::device::js;
 
 /// The element that the app is shown in.
 const YARD: &str = "yard";
 /// Said to the page when the new version is to be used.
 const UPDATE_NOW: &str = "evenswath-update-now";
+
+/// What the page hands to the app.
+const HANDED: &str = "evenswath";
+
+/// The words that the page begins in, for a reader whose language is that of the words.
+pub fn words(reader: Reader) -> Words {
+    let handed = js::get(&window(), HANDED);
+    let text =
+        |name| handed.as_ref().and_then(|handed| js::get(handed, name)?.as_string()).unwrap_or_default();
+    let tag = text("language");
+    let language = Language::ALL.into_iter().find(|known| known.tag() == tag).unwrap_or_default();
+    Words::out_of(Reader { language, ..reader }, [text("words").as_str()])
+}
+
+/// The words for a reader of another language; none where they are neither on this device nor to be had.
+pub async fn fetch_words(reader: Reader) -> Option<Words> {
+    let text = String::from_utf8(file(reader.language.tag()).await?).ok()?;
+    Some(Words::out_of(reader, [text.as_str()]))
+}
+
+/// A file of the app, held to its check sum, by its name in `page/boot.js`; none where it is not to be had.
+pub async fn file(name: &str) -> Option<Vec<u8>> {
+    let handed = js::get(&window(), HANDED)?;
+    Some(Uint8Array::new(&js::ask(&handed, "file", &[&name.into()]).await?).to_vec())
+}
 
 /// Whether a newer version than the one that runs is on this device.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

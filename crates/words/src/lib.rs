@@ -23,6 +23,8 @@ mod working;
 
 pub use fluent_bundle::FluentValue as Value;
 
-pub use catalogue::{Words, sources};
+pub use catalogue::Words;
+#[cfg(feature = "embedded")]
+pub use catalogue::sources;
 pub use error::Said;
 pub use reader::{Language, NumberFormat, Paper, Reader};

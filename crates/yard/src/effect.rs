@@ -1,7 +1,7 @@
 //! What the device is asked to do. Nothing here is done by the state itself.
 
 use notebook::{Draft, Line, NotebookId, ThingId};
-use words::Language;
+use words::{Language, Reader};
 
 use crate::state::{SheetKind, Waits};
 
@@ -73,6 +73,8 @@ pub enum Effect {
     Exchange,
     /// Change to the newer version.
     TakeNewerVersion,
+    /// Fetch the words of another language for this reader; answer with `WordsHere` or `WordsNotHere`.
+    FetchWords(Reader),
     /// The page speaks another language from now on.
     Language(Language),
     /// Bring the top of the screen, or a part of it by its id, into view and to the keyboard.

@@ -1,7 +1,9 @@
 //! What can happen: what a person does, and what a device reports.
 
+use std::rc::Rc;
+
 use notebook::{DeviceId, Line, NotebookId, RowId, ThingId};
-use words::Reader;
+use words::{Reader, Words};
 
 use crate::hands_free::Pace;
 use crate::state::{CopyFile, Promise, Screen, ServerState, SheetKind, Waits};
@@ -56,6 +58,10 @@ pub enum Event {
     NewerVersion,
     /// A clock tick, some ten a second while a watch runs.
     Tick,
+    /// The words that were asked for with `Effect::FetchWords`, for the reader who asked.
+    WordsHere(Rc<Words>),
+    /// They could not be fetched: nothing changes, and it is said.
+    WordsNotHere,
     /// The page is seen again after it was hidden.
     SeenAgain,
     /// The position sensor says how fast it moves.

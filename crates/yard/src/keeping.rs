@@ -1,7 +1,9 @@
 //! What the device tells about its store, and copies in and out.
 
+use std::rc::Rc;
+
 use notebook::{Line, ThingId};
-use words::{Language, NumberFormat, Paper, Reader};
+use words::{Language, NumberFormat, Paper, Reader, Words};
 
 use crate::effect::Effect;
 use crate::event::Keep;
@@ -18,6 +20,8 @@ pub const OPEN: &str = "open";
 pub const LAST_COPY: &str = "last-copy";
 /// Letters that were typed and are no fact yet.
 pub const TYPED: &str = "typed";
+/// Said where the words of the other language did not come.
+const NO_WORDS: &str = "yard-no_words";
 
 impl State {
     /// The store is open.
@@ -124,17 +128,34 @@ impl State {
         ]
     }
 
-    /// Who reads.
+    /// Who reads. Another language is there once its words are.
     pub fn read(&mut self, reader: Reader) -> Vec<Effect> {
+        if reader.language != self.reader.language {
+            return vec![Effect::FetchWords(reader)];
+        }
+        self.read_in(Rc::new(self.words.read_by(reader)))
+    }
+
+    /// It is read in these words from now on.
+    pub fn read_in(&mut self, words: Rc<Words>) -> Vec<Effect> {
+        let reader = words.reader();
         let another = reader.language != self.reader.language;
         self.reader = reader;
-        self.words = std::rc::Rc::new(words::Words::new(reader));
+        self.words = words;
+        self.notices.retain(|notice| notice.key != NO_WORDS);
         self.refold();
         let mut effects = vec![Effect::Remember { name: READER.to_string(), text: reader_text(reader) }];
         if another {
             effects.push(Effect::Language(reader.language));
         }
         effects
+    }
+
+    /// The words of the other language did not come.
+    pub fn words_not_here(&mut self) {
+        if !self.notices.iter().any(|notice| notice.key == NO_WORDS) {
+            self.notices.push(Notice { key: NO_WORDS, detail: None });
+        }
     }
 
     /// A copy was handed over: nothing is only here any more.

@@ -231,12 +231,12 @@ pub struct Notice {
 }
 
 impl State {
-    /// The state in which the app opens.
+    /// The state in which the app opens, read in these words.
     #[must_use]
-    pub fn new(reader: Reader) -> Self {
+    pub fn new(words: Words) -> Self {
         Self {
-            reader,
-            words: Rc::new(Words::new(reader)),
+            reader: words.reader(),
+            words: Rc::new(words),
             keeping: Keeping::Opening,
             safety: Safety::default(),
             lines: BTreeMap::new(),

@@ -28,6 +28,8 @@ pub fn step(state: &mut State, event: Event, at: &Moment, mut chance: Chance) ->
         | Event::CopyHanded
         | Event::CopyFileTold(_)
         | Event::NewerVersion
+        | Event::WordsHere(_)
+        | Event::WordsNotHere
         | Event::SpeedSensed { .. } => told_by_device(state, event, &mut with),
         event => done_by_person(state, event, &mut with),
     };
@@ -86,6 +88,8 @@ fn told_by_device(state: &mut State, event: Event, with: &mut With<'_>) -> Vec<E
         Event::ServerTold(server) => state.safety.server = server,
         Event::CopyHanded => return state.copy_handed(with.at),
         Event::NewerVersion => state.newer_version = Waits::Yes,
+        Event::WordsHere(words) => return state.read_in(words),
+        Event::WordsNotHere => state.words_not_here(),
         Event::SpeedSensed { metres_a_second, doubt } => {
             state.drive.sensed = Some((metres_a_second, doubt));
         }

@@ -2,7 +2,6 @@
 
 use figures::fonts;
 
-use super::font;
 use crate::layout::{
     ANSWER_GAP, HEADING_GAP, NUMBER_LINE, PICTURE_HEIGHT, SIGN, SMALL_GAP, TAG_HEIGHT, TAG_NUMBER,
     TAG_PADDING, TITLE_GAP, TITLE_SHARE,
@@ -15,8 +14,6 @@ use crate::style::{
 
 /// Writes the style of a sheet.
 pub fn write(out: &mut String, sheet: &Sheet) {
-    out.push_str(&font(400, fonts::REGULAR_WOFF2));
-    out.push_str(&font(700, fonts::BOLD_WOFF2));
     let paper = sheet.paper.name();
     // The paper of most pages; one that lies otherwise names its own.
     out.push_str(&format!("@page{{size:{paper};margin:{MARGIN}mm}}\n"));

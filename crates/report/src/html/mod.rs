@@ -11,9 +11,22 @@ use crate::layout::fitted;
 use crate::sheet::{Block, Lie, Page, Run, Sheet};
 use crate::style::{self, MARGIN};
 
+/// The type of our sheets, as a page carries it with it: weight and WOFF2 file.
+pub const TYPE: [Type<'static>; 2] = [(400, fonts::REGULAR_WOFF2), (700, fonts::BOLD_WOFF2)];
+
+/// A weight of the type, as CSS numbers it, and its WOFF2 file.
+pub type Type<'a> = (u16, &'a [u8]);
+
 /// The whole page.
 #[must_use]
 pub fn page(sheet: &Sheet) -> String {
+    page_in(sheet, &TYPE)
+}
+
+/// The whole page, with this type. With none it is set in the type of where it is opened, so for a page that has ours
+/// already; whoever calls this alone does not carry the fonts within.
+#[must_use]
+pub fn page_in(sheet: &Sheet, with: &[Type<'_>]) -> String {
     let sheet = fitted(sheet.clone());
     let mut out = String::with_capacity(160_000);
     out.push_str("<!doctype html>\n");
@@ -25,6 +38,9 @@ pub fn page(sheet: &Sheet) -> String {
          font-src data:; img-src data:\">\n",
     );
     out.push_str(&format!("<title>{}</title>\n<style>\n", escape(&sheet.title)));
+    for (weight, bytes) in with {
+        out.push_str(&font(*weight, bytes));
+    }
     css::write(&mut out, &sheet);
     out.push_str("</style>\n</head>\n<body>\n<main>\n");
     let blocks = sheet.pages.iter().flat_map(|page| &page.columns).flat_map(|column| &column.blocks);

@@ -12,7 +12,8 @@ mod copy_file;
 mod exchange;
 mod flash;
 mod focus;
-mod js;
+pub mod js;
+mod letters;
 mod newer;
 mod opening;
 mod other_windows;
@@ -27,6 +28,7 @@ mod sound;
 mod speak;
 mod store;
 mod ticks;
+mod wording;
 
 use std::cell::{Cell, RefCell};
 use std::collections::VecDeque;
@@ -46,6 +48,7 @@ pub struct Device {
     address: address::Address,
     awake: awake::Awake,
     exchange: exchange::Turn,
+    pub letters: letters::Letters,
     safety: safety::Offers,
     sense: sense::Sensor,
     sound: sound::Tones,
@@ -78,6 +81,7 @@ impl Device {
             Effect::Install => self.safety.install(),
             Effect::Exchange => self.exchange.now(app),
             Effect::TakeNewerVersion => shell::take_update(),
+            Effect::FetchWords(reader) => wording::fetch(app, reader),
             Effect::Language(language) => focus::language(language),
             Effect::Focus(id) => focus::focus(id),
             Effect::Address(visit) => self.address.visit(visit),

@@ -3,7 +3,7 @@
 
 use leptos::prelude::window;
 use web_sys::Storage;
-use words::{Language, Reader};
+use words::Reader;
 use yard::{LAST_COPY, OPEN, READER, TYPED};
 
 use super::address;
@@ -28,15 +28,9 @@ pub fn remember(name: &str, text: &str) {
     let _ = if text.is_empty() { storage.remove_item(&name) } else { storage.set_item(&name, text) };
 }
 
-/// Who reads: as it was chosen, else in the language of the browser.
+/// Who reads, as it was chosen; the page has looked for the language already.
 pub fn reader() -> Reader {
-    if let Some(reader) = recall(READER).as_deref().and_then(yard::reader_of) {
-        return reader;
-    }
-    // On a machine without a page, as in tests, nobody reads.
-    let said = if cfg!(target_arch = "wasm32") { window().navigator().language() } else { None };
-    let spanish = said.is_some_and(|tag| tag.to_lowercase().starts_with(Language::Spanish.tag()));
-    Reader { language: if spanish { Language::Spanish } else { Language::English }, ..Reader::default() }
+    recall(READER).as_deref().and_then(yard::reader_of).unwrap_or_default()
 }
 
 /// All that the state remembers, in the order it is taken up: the visit in the address before the one that was open.

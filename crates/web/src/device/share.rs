@@ -9,7 +9,7 @@ use wasm_bindgen_futures::{JsFuture, spawn_local};
 use web_sys::{Blob, BlobPropertyBag, DomException, File, FilePropertyBag, HtmlAnchorElement, Url};
 use yard::SheetKind;
 
-use super::{js, sheets};
+use super::{js, letters, sheets};
 use crate::app::App;
 
 /// How long a file that is being downloaded is held. Our own choice: a slow phone has written it long before.
@@ -17,8 +17,20 @@ const HELD: Duration = Duration::from_secs(60);
 
 /// Hands a sheet of the open visit over as a file.
 pub fn sheet(app: App, kind: SheetKind) {
+    // At once where it can be: a browser lets a page hand over only right after a tap.
+    match app.device().letters.here() {
+        Some(letters) => sheet_in(app, kind, &letters),
+        None => spawn_local(async move {
+            let letters = letters::ready(app).await;
+            sheet_in(app, kind, &letters);
+        }),
+    }
+}
+
+fn sheet_in(app: App, kind: SheetKind, letters: &[(u16, Vec<u8>)]) {
+    let letters: Vec<_> = letters.iter().map(|(weight, bytes)| (*weight, bytes.as_slice())).collect();
     let made = app.look(|state| {
-        let page = sheets::page(state, kind)?;
+        let page = sheets::page(state, kind, &letters)?;
         Some((sheets::file_name(state, sheets::word(kind), "html"), page))
     });
     match made {

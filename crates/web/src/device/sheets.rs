@@ -1,5 +1,6 @@
 //! The sheets of the open visit, made for the one who reads: in their language, for their paper.
 
+use report::html::Type;
 use report::make::{self, Maker, PaperFor, Readers};
 use report::sheet::Sheet;
 use yard::{SheetKind, State};
@@ -20,23 +21,21 @@ pub fn sheet(state: &State, kind: SheetKind) -> Option<Sheet> {
     }
 }
 
-/// A sheet as a page of its own: it fetches nothing, so it can be handed over as one file.
+/// A sheet as a page of its own, with the type it is set in: it fetches nothing, so it can be handed over as one file.
 #[must_use]
-pub fn page(state: &State, kind: SheetKind) -> Option<String> {
-    sheet(state, kind).map(|sheet| report::html::page(&sheet))
+pub fn page(state: &State, kind: SheetKind, letters: &[Type<'_>]) -> Option<String> {
+    sheet(state, kind).map(|sheet| report::html::page_in(&sheet, letters))
 }
 
-/// A sheet as a page for a frame of this page, which holds it to the rules of this page and lends it its letters: the rules and
-/// letters that it carries for elsewhere would only be in the way.
+/// A sheet as a page for a frame of this page, which holds it to the rules of this page and lends it its letters: the rules
+/// that it carries for elsewhere would only be in the way.
 #[must_use]
 pub fn framed(state: &State, kind: SheetKind) -> Option<String> {
-    page(state, kind).map(|page| without_its_own(&page))
+    page(state, kind, &[]).map(|page| without_its_own(&page))
 }
 
 fn without_its_own(page: &str) -> String {
-    let own = |line: &&str| {
-        line.starts_with("@font-face") || line.starts_with("<meta http-equiv=\"Content-Security-Policy\"")
-    };
+    let own = |line: &&str| line.starts_with("<meta http-equiv=\"Content-Security-Policy\"");
     page.lines().filter(|line| !own(line)).collect::<Vec<_>>().join("\n")
 }
 
@@ -90,10 +89,12 @@ mod tests {
 
     #[test]
     fn a_framed_sheet_keeps_all_but_its_letters_and_rules() {
-        let mut state = State::new(words::Reader::default());
+        let mut state = State::new(words::Words::of(words::Language::English));
         state.visit = Some(yard::Opened::new(notebook::ThingId::from_bits(1), yard::Keep::JustLooking));
-        let (whole, framed) =
-            (page(&state, SheetKind::Visit).unwrap(), framed(&state, SheetKind::Visit).unwrap());
+        let (whole, framed) = (
+            page(&state, SheetKind::Visit, &report::html::TYPE).unwrap(),
+            framed(&state, SheetKind::Visit).unwrap(),
+        );
         assert!(whole.contains("@font-face") && whole.contains("Content-Security-Policy"));
         assert!(!framed.contains("@font-face") && !framed.contains("Content-Security-Policy"));
         let body = |page: &str| page.split_once("<body>").map(|(_, body)| body.trim_end().to_string());

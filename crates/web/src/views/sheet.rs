@@ -16,6 +16,7 @@ pub fn SheetScreen(
     kind: SheetKind,
 ) -> impl IntoView {
     let app = app();
+    app.device().letters.fetch(app);
     let page = app.memo(move |state| sheets::framed(state, kind));
     let (print_says, share) = (app.label("yard-print"), app.label("yard-share"));
     let none = app.label("yard-no_sheet");

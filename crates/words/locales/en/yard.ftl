@@ -293,6 +293,7 @@ yard-take_newer = change to it
 yard-copied_text = Copied. Paste it into a message.
 yard-text_as_file = Saved as a text file.
 yard-not_kept = The last lines are not kept yet. They stay here and are tried again with the next one.
+yard-no_words = The words of that language are not on this device yet. They come with the next signal; then choose it again.
 yard-withdrawn = The visit is withdrawn; its readings are removed.
 yard-file_taken_in = What was new in this file is here now.
 yard-file_taken_in_damaged = This file is damaged. All that could be read of it is here now.

@@ -293,6 +293,7 @@ yard-take_newer = cambiar a ella
 yard-copied_text = Copiado. Péguelo en un mensaje.
 yard-text_as_file = Guardado en un archivo de texto.
 yard-not_kept = Las últimas líneas todavía no se guardan. Siguen aquí y se intenta otra vez con la próxima.
+yard-no_words = Las palabras de ese idioma todavía no están en este dispositivo. Llegan con la próxima señal; entonces elíjalo otra vez.
 yard-withdrawn = La visita se retiró; sus lecturas se quitaron.
 yard-file_taken_in = Lo que era nuevo en este archivo ya está aquí.
 yard-file_taken_in_damaged = Este archivo está dañado. Todo lo que se pudo leer ya está aquí.

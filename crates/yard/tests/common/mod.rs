@@ -2,7 +2,7 @@
 #![allow(dead_code, clippy::expect_used, clippy::panic, clippy::cast_possible_truncation)] // each test file uses a part; a test fails by panicking
 
 use notebook::{DeviceId, Line, Notebook, NotebookId};
-use words::Reader;
+use words::{Language, Words};
 use yard::{Chance, Effect, Event, Key, Moment, Screen, State, step};
 
 /// The notebook of the tests.
@@ -24,7 +24,7 @@ impl Phone {
     /// A phone whose store was just opened with these lines.
     pub fn with(book: Notebook) -> Self {
         let mut phone = Self {
-            state: State::new(Reader::default()),
+            state: State::new(Words::of(Language::English)),
             book: book.clone(),
             // 2027-04-14 15:00 UTC, ten o'clock on the wall.
             now: Moment { wall: 1_807_714_800_000, offset_minutes: -300, steady: 1_000.0 },
@@ -53,6 +53,9 @@ impl Phone {
         let effects = step(&mut self.state, event, &now, Chance::new(seed, &now));
         self.done.extend(effects.clone());
         for effect in &effects {
+            if let Effect::FetchWords(reader) = effect {
+                self.send(Event::WordsHere(Words::new(*reader).into()));
+            }
             if let Effect::Append(drafts) = effect {
                 if self.keeps {
                     let lines = drafts.iter().map(|draft| self.book.write(DEVICE, draft.clone())).collect();

@@ -1,6 +1,7 @@
-//! `app-files MODULE PAGE FONTS FOLDER`: the app's files as they are served, out of what was built and what is written.
+//! `app-files MODULE PAGE FONTS LOCALES FOLDER`: the app's files as they are served, out of what was built and what is written.
 //!
-//! MODULE is the folder that `bindgen` wrote the app into, PAGE `crates/web/page`, FONTS the folder of the type. A file that
+//! MODULE is the folder that `bindgen` wrote the app into, PAGE `crates/web/page`, FONTS the folder of the type, LOCALES that of
+//! the words. A file that
 //! may be kept for ever gets its check sum into its name, the service worker the list of all files, and each file its
 //! compressed forms beside it. A program of its own, behind a feature, so that the everyday `xtask` does not wait for the
 //! libraries that compress.
@@ -8,6 +9,7 @@
 
 mod names;
 mod squeeze;
+mod texts;
 mod worker;
 
 use std::collections::BTreeMap;
@@ -36,11 +38,11 @@ const WORKER: &str = "sw.js";
 
 fn main() -> ExitCode {
     let words: Vec<String> = std::env::args().skip(1).collect();
-    let [module, page, fonts, folder] = words.as_slice() else {
-        eprintln!("app-files MODULE PAGE FONTS FOLDER");
+    let [module, page, fonts, locales, folder] = words.as_slice() else {
+        eprintln!("app-files MODULE PAGE FONTS LOCALES FOLDER");
         return ExitCode::from(2);
     };
-    let made = make(Path::new(module), Path::new(page), Path::new(fonts));
+    let made = make(Path::new(module), Path::new(page), Path::new(fonts), Path::new(locales));
     match made.and_then(|files| squeeze::write(&files, Path::new(folder))) {
         Ok(()) => ExitCode::SUCCESS,
         Err(message) => {
@@ -51,7 +53,7 @@ fn main() -> ExitCode {
 }
 
 /// Every file, named; those that are spoken of by others first.
-fn make(module: &Path, page: &Path, fonts: &Path) -> Result<Files, String> {
+fn make(module: &Path, page: &Path, fonts: &Path, locales: &Path) -> Result<Files, String> {
     if module.join("snippets").exists() {
         return Err(
             "bindgen wrote `snippets`, JavaScript out of a library; the app has no place for it".into()
@@ -63,6 +65,10 @@ fn make(module: &Path, page: &Path, fonts: &Path) -> Result<Files, String> {
     }
     for icon in ICONS {
         named.hashed(icon, bytes(&page.join("icons"), icon)?);
+    }
+    for language in texts::LANGUAGES {
+        let words = texts::of(&locales.join(language))?;
+        named.hashed(&format!("words-{language}.txt"), words.into_bytes());
     }
     named.hashed("app.wasm", bytes(module, MODULE)?);
     named.hashed_text("app.js", &text(module, GLUE)?);
@@ -108,7 +114,12 @@ mod tests {
         std::fs::create_dir_all(&module).unwrap();
         std::fs::write(module.join(GLUE), "export default (module) => fetch(module)").unwrap();
         std::fs::write(module.join(MODULE), "\0asm").unwrap();
-        let files = make(&module, &root().join("crates/web/page"), &root().join("crates/figures/fonts"));
+        let files = make(
+            &module,
+            &root().join("crates/web/page"),
+            &root().join("crates/figures/fonts"),
+            &root().join("crates/words/locales"),
+        );
         std::fs::remove_dir_all(&module).unwrap();
         files.unwrap()
     }

@@ -1,5 +1,7 @@
 //! Names that change with what a file holds, and the files that speak of others by them.
 
+use base64::Engine;
+use base64::engine::general_purpose::STANDARD;
 use sha2::{Digest, Sha256};
 
 use crate::Files;
@@ -12,8 +14,8 @@ const IN_NAME: usize = 8;
 #[derive(Default)]
 pub struct Named {
     files: Files,
-    /// The plain name and the one it got.
-    names: Vec<(String, String)>,
+    /// The plain name, the one it got, and its check sum as browsers hold files to it.
+    names: Vec<(String, String, String)>,
     /// Plain names that some file spoke of.
     spoken: Vec<String>,
 }
@@ -22,11 +24,11 @@ impl Named {
     /// Takes a file in under a name with its check sum.
     pub fn hashed(&mut self, name: &str, bytes: Vec<u8>) {
         let with_sum = with_sum(name, &bytes);
-        self.names.push((name.into(), with_sum.clone()));
+        self.names.push((name.into(), with_sum.clone(), integrity(&bytes)));
         self.files.insert(with_sum, bytes);
     }
 
-    /// The same for a file that speaks of others, as `./name`.
+    /// The same for a file that speaks of others, as `./name`, and of their check sums, as `@SUM name@`.
     pub fn hashed_text(&mut self, name: &str, text: &str) {
         let text = self.renamed(text);
         self.hashed(name, text.into_bytes());
@@ -40,15 +42,16 @@ impl Named {
 
     /// All of them. An error if one is there for nothing.
     pub fn finish(self) -> Result<Files, String> {
-        match self.names.iter().find(|(name, _)| !self.spoken.contains(name)) {
+        match self.names.iter().find(|(name, ..)| !self.spoken.contains(name)) {
             None => Ok(self.files),
-            Some((name, _)) => Err(format!("nothing in the app speaks of {name}")),
+            Some((name, ..)) => Err(format!("nothing in the app speaks of {name}")),
         }
     }
 
     fn renamed(&mut self, text: &str) -> String {
         let mut text = text.to_owned();
-        for (name, with_sum) in &self.names {
+        for (name, with_sum, integrity) in &self.names {
+            text = text.replace(&format!("@SUM {name}@"), integrity);
             let of = format!("./{name}");
             if text.contains(&of) {
                 text = text.replace(&of, &format!("./{with_sum}"));
@@ -57,6 +60,11 @@ impl Named {
         }
         text
     }
+}
+
+/// A check sum as browsers hold files to it (W3C Subresource Integrity).
+pub fn integrity(bytes: &[u8]) -> String {
+    format!("sha256-{}", STANDARD.encode(Sha256::digest(bytes)))
 }
 
 /// Whether a name holds a check sum.
@@ -108,5 +116,9 @@ mod tests {
     fn sums_are_those_of_the_standard() {
         // FIPS 180-4's example: the message "abc".
         assert_eq!(with_sum("a.b.c", b"abc"), "a-ba7816bf8f01cfea.b.c");
+        let mut named = Named::default();
+        named.hashed("a.txt", b"abc".to_vec());
+        // The same sum in base64.
+        assert_eq!(named.renamed("@SUM a.txt@"), "sha256-ungWv48Bz+pBQUDeXa4iI7ADYaOWF3qctBD/YfIAFa0=");
     }
 }

@@ -1,10 +1,9 @@
 //! The service worker with the list of all files in it.
 
-use base64::Engine;
-use base64::engine::general_purpose::STANDARD;
 use sha2::{Digest, Sha256};
 
 use crate::Files;
+use crate::names::integrity;
 
 /// Where the list goes in `crates/web/page/sw.js`. In quotes, so that the file is JavaScript as it stands.
 const LIST: &str = "'@FILES@'";
@@ -17,10 +16,8 @@ pub fn worker(template: &str, files: &Files) -> Result<String, String> {
     if [LIST, VERSION].iter().any(|mark| template.matches(mark).count() != 1) {
         return Err(format!("sw.js must hold {LIST} and {VERSION} once each"));
     }
-    let list: Vec<String> = files
-        .iter()
-        .map(|(path, bytes)| format!("  '{path}': 'sha256-{}',\n", STANDARD.encode(Sha256::digest(bytes))))
-        .collect();
+    let list: Vec<String> =
+        files.iter().map(|(path, bytes)| format!("  '{path}': '{}',\n", integrity(bytes))).collect();
     let list = list.concat();
     let own = Sha256::digest(format!("{template}{list}"));
     let version: String = own.iter().map(|byte| format!("{byte:02x}")).collect();
