@@ -351,8 +351,11 @@ test('seventy-two tips: the map shows the section, and a key is answered at once
   await it.page.locator('textarea').fill(row);
   await it.press('yard-row_keep');
   await it.page.waitForSelector('main.at-visit');
-  await picture(it.page, 'seventy-two-sheet');
   await it.unfold('catch');
+  await it.page.waitForSelector('.likely');
+  assert.equal(await it.page.locator('.cells-head').count(), 6);
+  await fit(it.page, 'seventy-two tips');
+  await picture(it.page, 'seventy-two-sheet');
   await it.press('yard-catch_cups');
   await it.page.waitForSelector('main.at-cup');
   await picture(it.page, 'seventy-two-cup');
@@ -382,6 +385,106 @@ test('seventy-two tips: the map shows the section, and a key is answered at once
   });
   const middle = (list) => [...list].sort((one, other) => one - other)[Math.floor(list.length / 2)] ?? 0;
   console.log(`72 tips, processor slowed 4 times: a key shown in ${middle(took.key).toFixed(0)} ms, a cup kept and shown in ${middle(took.next).toFixed(0)} ms`);
+  await phone.close();
+});
+
+/** The seventh a third short, the last section an ounce under the others. */
+const ODD_CUPS = ['14.5', '14.5', '14', '14.5', '14.5', '14', '10', '14.5', '13.5', '13.5', '13', '13.5'];
+/** What the repair of a tip is called, in each language. */
+const CLEANED = { en: /^cleaned: catch tip 7 again$/, es: /^limpia: recoger otra vez la boquilla 7$/ };
+
+for (const [language, name, size] of [['en', 'phone', PHONE], ['es', 'phone', PHONE], ['en', 'desk', DESK], ['es', 'desk', DESK]]) {
+  test(`what is most likely wrong, and what a repair makes of it, on a ${name} in ${language}`, async () => {
+    const phone = await device(browser, { ...size, locale: language === 'en' ? 'en-US' : 'es-MX' });
+    const it = await phone.open(site.address, language);
+    await it.page.waitForFunction(() => navigator.serviceWorker.controller !== null);
+    await sprayer(it);
+    await toTheCups(it);
+    await it.cups(ODD_CUPS);
+    await it.page.waitForSelector('main.at-visit .likely');
+    const told = async () => (await it.page.locator('.likely').innerText()).replace(/\s+/g, ' ');
+    assert.ok((await told()).includes(it.word('likely-head')) && (await told()).includes(it.word('likely-next')), await told());
+    assert.match(await told(), /7.*\d\d %/);
+    assert.match(await told(), / min\./);
+    // Each tip has a shape and a word; the section that loses flow says so over its bracket.
+    const states = async () => (name === 'phone'
+      ? it.page.locator('.cells .is > span[aria-hidden]').allInnerTexts()
+      : it.page.locator('.drawing svg title').allTextContents().then((all) => all.filter((title) => /^\d+: /.test(title)).map((title) => title.split(', ').at(-1))));
+    assert.deepEqual(await states(), ODD_CUPS.map((_, tip) => it.word(`tip_likely-${tip === 6 ? 'partly_plugged' : 'sound'}`)));
+    if (name === 'phone') assert.equal(await it.page.locator('.cells-head.loses').count(), 1);
+    else assert.match(await it.page.locator('.drawing svg desc').first().textContent(), language === 'en' ? /Section 3: most likely/ : /Sección 3: lo más probable/);
+    await fit(it.page, `likely ${name} ${language}`);
+    await picture(it.page, `likely-${name}-${language}`);
+    // The check itself is a tap away.
+    await it.tap(it.page.locator('.likely .best button').first());
+    await it.page.waitForSelector('main.at-cup');
+    await it.press('yard-to_sheet');
+    await it.unfold('catch');
+    // Cleaned, and caught again: the old reading stays, the new one counts.
+    await it.tap(it.page.getByRole('button', { name: CLEANED[language] }).first());
+    await it.page.waitForSelector('main.at-cup');
+    await it.cups(['14.5']);
+    await it.page.waitForSelector('main.at-visit .likely');
+    const repaired = async () => {
+      if (name === 'phone') assert.match((await it.page.locator('.cells .was').innerText()).replace(/\s+/g, ' '), /10/);
+      assert.doesNotMatch(await told(), language === 'en' ? /Tip 7 / : /La boquilla 7 /);
+      assert.match(await it.page.locator('.unfolded').innerText(), language === 'en' ? /Tip 7, after cleaning.*Before it gave/ : /boquilla 7.*después de limpiar/i);
+    };
+    await repaired();
+    await fit(it.page, `repaired ${name} ${language}`);
+    await picture(it.page, `repaired-${name}-${language}`);
+    await settled(it.page);
+    await phone.context.setOffline(true);
+    await it.page.reload();
+    await it.page.waitForSelector('main.at-visit');
+    await it.unfold('catch');
+    await repaired();
+    // The visit's sheet says the same.
+    await it.unfold('hand_over');
+    await it.press('yard-sheet_visit');
+    const sheet = it.page.frameLocator('iframe.framed');
+    await sheet.getByText(it.word('likely-head')).waitFor();
+    await picture(it.page, `likely-sheet-${name}-${language}`);
+    assert.deepEqual(phone.wrong.filter((text) => !/api\/1|404|ERR_INTERNET_DISCONNECTED|Applying inline style/.test(text)), []);
+    await phone.close();
+  });
+}
+
+test('sixty tips in five sections: how long a diagnosis takes', async () => {
+  const phone = await device(browser);
+  const it = await phone.open(site.address);
+  await sprayer(it, { sections: '12, 12, 12, 12, 12' });
+  await toTheCups(it);
+  await it.press('yard-to_sheet');
+  await it.unfold('catch');
+  await it.press('yard-catch_row');
+  // Every cup its own: readings alike within a section would be worked out once.
+  const row = Array.from({ length: 60 }, (_, tip) => (tip % 17 === 7 ? 9 : 14) + ((tip * 7) % 12) / 4 - (tip >= 48 ? 1 : 0));
+  await it.page.locator('textarea').fill(row.join(', '));
+  await it.press('yard-row_keep');
+  await it.page.waitForSelector('main.at-visit');
+  const wire = await it.page.context().newCDPSession(it.page);
+  const times = async (rate) => {
+    await wire.send('Emulation.setCPUThrottlingRate', { rate });
+    const taken = [];
+    for (let turn = 0; turn < 5; turn += 1) {
+      // Another fact, so that it is worked out anew.
+      await it.say('catch.time', `${28 + turn + rate * 10}`);
+      await it.page.waitForSelector('.likely');
+      taken.push(...await it.page.evaluate(() => {
+        const found = performance.getEntriesByName('evenswath-diagnosis').map((entry) => entry.duration);
+        performance.clearMeasures();
+        return found;
+      }));
+    }
+    await wire.send('Emulation.setCPUThrottlingRate', { rate: 1 });
+    return taken.sort((one, other) => one - other);
+  };
+  for (const rate of [1, 4]) {
+    const taken = await times(rate);
+    assert.ok(taken.length >= 5, `${taken.length}`);
+    console.log(`60 tips in 5 sections${rate === 1 ? '' : `, processor slowed ${rate} times`}: diagnosis and next checks in ${taken[Math.floor(taken.length / 2)].toFixed(1)} ms (${taken[0].toFixed(1)} to ${taken.at(-1).toFixed(1)})`);
+  }
   await phone.close();
 });
 

@@ -24,7 +24,7 @@ pub use gap_row::{GapRow, GapShown, MoveShown, TipOnTape, Toward};
 pub use look::{ACT, BAND, INK, Look, PAPER, QUIET, RULE, WATER, WATER_LINE, look};
 pub use mark::Mark;
 pub use rate_scale::{Allowed, Labelled, RateScale};
-pub use row_of_cups::{CupMark, CupShown, Density, LimitBand, RowOfCups, Seen, TipGroup};
+pub use row_of_cups::{CupMark, CupShown, Density, LimitBand, RowOfCups, Seen, TipGroup, TipShape, TipShown};
 pub use spread_strip::{DotShown, SpreadStrip};
 pub use svg::svg;
 pub use text::{Fitted, Room, Weight, Wholeness, fit, text_width};

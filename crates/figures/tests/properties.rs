@@ -7,7 +7,8 @@ mod shown;
 use figures::{
     Allowed, Anchor, CupMark, CupShown, Density, DotShown, Drawing, DriveFigure, GapRow, GapShown, Labelled,
     LimitBand, Mark, MoveShown, Node, Point, RateScale, Role, Room, RowOfCups, RunShown, Seen, Shape,
-    SpreadStrip, TextLine, TipGroup, TipOnTape, Toward, Way, Weight, fit, svg, text_width,
+    SpreadStrip, TextLine, TipGroup, TipOnTape, TipShape, TipShown, Toward, Way, Weight, fit, svg,
+    text_width,
 };
 use proptest::prelude::*;
 
@@ -38,6 +39,14 @@ fn mark() -> impl Strategy<Value = Mark> {
     prop_oneof![3 => Just(Mark::Quiet), 1 => Just(Mark::High), 1 => Just(Mark::Low), 1 => Just(Mark::CannotTell)]
 }
 
+fn tip_shape() -> impl Strategy<Value = TipShape> {
+    use TipShape::{DoubtfulCup, Mended, OtherSize, PartlyPlugged, Plugged, Sound, StillOff, Worn};
+    prop_oneof![
+        4 => Just(Sound), 1 => Just(Worn), 1 => Just(PartlyPlugged), 1 => Just(Plugged), 1 => Just(OtherSize),
+        1 => Just(DoubtfulCup), 1 => Just(Mended), 1 => Just(StillOff),
+    ]
+}
+
 fn cup() -> impl Strategy<Value = CupShown> {
     let reading = prop_oneof![5 => "[0-9]{1,2}[½¼¾]?".boxed(), 1 => words().boxed()];
     (
@@ -46,8 +55,9 @@ fn cup() -> impl Strategy<Value = CupShown> {
         proptest::option::of(number()),
         proptest::option::of(number()),
         (reading, cup_mark(), words(), proptest::option::weighted(0.2, 0..4usize)),
+        proptest::option::weighted(0.5, (tip_shape(), words())),
     )
-        .prop_map(|((_, id, place), level, low, high, (reading, mark, word, group))| CupShown {
+        .prop_map(|((_, id, place), level, low, high, (reading, mark, word, group), likely)| CupShown {
             number: 0,
             id,
             place,
@@ -58,6 +68,7 @@ fn cup() -> impl Strategy<Value = CupShown> {
             mark,
             word,
             group,
+            likely: likely.map(|(shape, word)| TipShown { shape, word }),
         })
 }
 
@@ -84,6 +95,7 @@ prop_compose! {
         per_row in proptest::option::weighted(0.2, 0..90u32),
         mirrored in any::<bool>(),
         texts in (words(), words(), words(), words(), words()),
+        over_sections in proptest::collection::vec((0..7usize, words()), 0..3),
     ) -> RowOfCups {
         let mut cups = cups;
         if sorted {
@@ -104,6 +116,7 @@ prop_compose! {
             description: texts.2,
             cups,
             sections,
+            over_sections,
             groups: groups.into_iter().map(|(label, about)| TipGroup { label, about }).collect(),
             limit,
             density,

@@ -87,8 +87,9 @@ impl App {
     /// A label of the words, in the language of who reads.
     pub fn label(self, key: &'static str) -> Memo<String> {
         Memo::new(move |_| {
-            // The words change with who reads and with nothing else, so that no other event asks for them again.
-            self.reader.track();
+            // The words change with who reads and with nothing else, so that no other event asks for them again. It is read,
+            // not tracked alone: what nobody reads is never worked out and hears of no change.
+            self.reader.get();
             self.look(|state| state.words.label(key))
         })
     }

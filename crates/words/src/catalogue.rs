@@ -30,7 +30,10 @@ macro_rules! files {
 #[cfg(feature = "embedded")]
 macro_rules! all_files {
     ($folder:literal) => {
-        files!($folder: "common", "units", "catch", "calibration", "planning", "visit", "report", "notebook", "yard", "command", "server", "diagnosis", "pattern")
+        files!(
+            $folder: "common", "units", "catch", "calibration", "planning", "visit", "report", "notebook", "yard", "command",
+            "server", "diagnosis", "likely", "pattern",
+        )
     };
 }
 

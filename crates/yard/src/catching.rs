@@ -71,6 +71,12 @@ impl Opened {
         self.cups(round, tip).iter().any(|held| held.value != Value::text("-"))
     }
 
+    /// The last round in which a tip was caught.
+    #[must_use]
+    pub fn round_of(&self, tip: u32) -> Option<RowId> {
+        self.rounds().iter().rev().map(|(row, _)| *row).find(|round| self.is_caught(*round, tip))
+    }
+
     /// The round that counts for entering: the last one.
     #[must_use]
     pub fn last_round(&self) -> Option<RowId> {
@@ -133,6 +139,17 @@ impl State {
         };
         effects.extend(self.begin_cups(with));
         self.screen = Screen::Cup;
+        effects
+    }
+
+    /// Something was done at some tips: they are caught again, in a round of their own.
+    pub fn repaired(&mut self, after: &str, tips: Vec<u32>, with: &mut With<'_>) -> Vec<Effect> {
+        let Some(first) = tips.first().copied() else { return Vec::new() };
+        let effects = self.new_round(after, with);
+        if let Some(catching) = &mut self.catching {
+            catching.tip = first;
+            catching.tips = tips;
+        }
         effects
     }
 
@@ -273,7 +290,10 @@ impl State {
             return Vec::new();
         }
         let effects = self.begin_cups(with);
+        let round = self.visit.as_ref().and_then(|visit| visit.round_of(tips[0]));
         if let Some(catching) = &mut self.catching {
+            // Nothing was done at these tips since, so their cups belong beside those that are there.
+            catching.round = round.unwrap_or(catching.round);
             catching.tip = tips[0];
             catching.tips = tips;
             catching.one_more = Waits::Yes;

@@ -157,6 +157,13 @@ pub enum Event {
         /// How long, in seconds as written; the round's time where it is empty.
         seconds: String,
     },
+    /// Something was done at tips: they are caught again in a round of their own, and what they gave before stays beside it.
+    Repaired {
+        /// What was done, as the visit file words it.
+        after: String,
+        /// The tips.
+        tips: Vec<u32>,
+    },
     /// What is typed stands beside the reading that is there, instead of correcting it; or the other way round.
     OneMoreCup(Waits),
     /// The doubtful reading is right.

@@ -1,6 +1,9 @@
 //! The visit that is open: its lines folded, the facts that can be worked with, and what follows from them.
 
+use std::cell::OnceCell;
 use std::collections::{BTreeMap, BTreeSet};
+
+use calibration::diagnosis::Diagnosed;
 
 use notebook::{
     About, DeviceId, Draft, FoldedVisit, Held, Kind, Line, Notebook, NotebookId, RowId, ThingId, Value,
@@ -8,7 +11,7 @@ use notebook::{
 };
 use units::UnitSystem;
 use visit::Visit;
-use visit::findings::{CheckError, Outcome, findings};
+use visit::findings::{CheckError, Outcome, diagnosis, findings};
 
 use crate::event::Keep;
 use crate::plan::Step;
@@ -39,6 +42,8 @@ pub struct Opened {
     pub unfolded: Option<Step>,
     /// The cautions that were seen to.
     pub made_safe: BTreeSet<&'static str>,
+    /// What is most likely wrong, once it was asked for.
+    diagnosed: OnceCell<Option<Diagnosed>>,
 }
 
 /// Letters in a field that are no fact yet.
@@ -75,6 +80,7 @@ impl Opened {
             typed: BTreeMap::new(),
             unfolded: Some(Step::Machine),
             made_safe: BTreeSet::new(),
+            diagnosed: OnceCell::new(),
         }
     }
 
@@ -98,6 +104,23 @@ impl Opened {
         self.faults = faults;
         self.outcome = outcome;
         self.stuck = stuck;
+        self.diagnosed = OnceCell::new();
+    }
+
+    /// What is most likely wrong with the boom; none before cups were caught, and of what is no boom. It takes some
+    /// milliseconds, so it is worked out when it is first asked for and kept until the facts change.
+    #[must_use]
+    pub fn diagnosed(&self) -> Option<&Diagnosed> {
+        let is_boom = |visit: &Visit| visit.machine.as_ref().is_some_and(|machine| machine.boom().is_some());
+        let found =
+            || is_boom(&self.visit).then(|| diagnosis(&self.visit, &self.outcome).ok().flatten()).flatten();
+        self.diagnosed.get_or_init(found).as_ref()
+    }
+
+    /// Whether that was worked out already.
+    #[must_use]
+    pub fn is_diagnosed(&self) -> bool {
+        self.diagnosed.get().is_some()
     }
 
     /// A fact as it stands.

@@ -162,6 +162,7 @@ fn with_the_cups(state: &mut State, event: Event, with: &mut With<'_>) -> Vec<Ef
         Event::BackATip => state.back_a_tip(),
         Event::ToTip(tip) => state.to_tip(tip),
         Event::CatchAgain { tips, seconds } => return state.catch_again(tips, &seconds, with),
+        Event::Repaired { after, tips } => return state.repaired(&after, tips, with),
         Event::OneMoreCup(more) => {
             if let Some(catching) = &mut state.catching {
                 catching.one_more = more;

@@ -90,7 +90,8 @@ fn a_tip_that_cannot_be_told_offers_to_be_caught_again() {
     assert!(found.iter().any(|one| one.sign == Sign::Settle), "{found:?}");
     phone.send(Event::CatchAgain { tips: again.tips, seconds: again.seconds });
     assert_eq!(phone.state.screen, Screen::Cup);
-    let cells = shown::cup_cells(&phone.state);
+    let cells: Vec<shown::CupCell> =
+        shown::cup_sections(&phone.state).into_iter().flat_map(|section| section.cells).collect();
     assert_eq!(cells.len(), 12);
     assert_eq!((cells[3].state, cells[0].state), ("cannot_tell", "in_order"));
     assert!(cells[3].level < cells[0].level);

@@ -113,7 +113,8 @@ fn every_step_says_what_it_found() {
     assert_eq!(mark(Step::Machine), Some(Mark::InOrder));
     assert_eq!(mark(Step::Look), Some(Mark::Act));
     assert_eq!(mark(Step::Spacing), Some(Mark::Act));
-    assert_eq!(mark(Step::Catch), Some(Mark::Act));
+    // Tip 7 was off, and is mended; tip 4 is still open.
+    assert_eq!(mark(Step::Catch), Some(Mark::CannotTell));
     assert_eq!(mark(Step::Rate), Some(Mark::InOrder));
     assert!(steps.iter().all(|shown| shown.in_the_way.is_empty()), "{steps:?}");
     let rate = shown::rate_line(&phone.state.words, &phone.visit().outcome);

@@ -5,12 +5,14 @@
 
 mod band;
 mod cup;
+mod likely;
 mod marks;
 mod places;
 mod row;
 mod rows;
 mod tiers;
 
+pub use likely::{TipShape, TipShown};
 pub(crate) use marks::{SIDE, sign};
 pub(crate) use rows::rows;
 pub(crate) use tiers::FURTHEST;
@@ -34,6 +36,8 @@ pub struct RowOfCups {
     pub cups: Vec<CupShown>,
     /// How many tips each section has, from the left as the driver sits; may be empty.
     pub sections: Vec<u32>,
+    /// What stands over a section's bracket, by its place: that it loses flow, and how much. Such a bracket is heavy.
+    pub over_sections: Vec<(usize, String)>,
     /// Groups of tips with a level of their own; may be empty.
     pub groups: Vec<TipGroup>,
     /// The limit, if there is one.
@@ -73,6 +77,8 @@ pub struct CupShown {
     pub word: String,
     /// Which of the groups the tip belongs to.
     pub group: Option<usize>,
+    /// What the tip most likely is; nothing where that is not told.
+    pub likely: Option<TipShown>,
 }
 
 /// What a cup says about its tip.
@@ -192,17 +198,26 @@ impl RowOfCups {
 
     /// The description, and after it each marked tip: `4: 13, cannot tell; 7: 17, high`.
     fn told(&self) -> String {
-        let marked: Vec<String> =
-            self.cups.iter().filter(|cup| cup.mark != CupMark::Quiet).map(CupShown::told).collect();
-        clean(&[self.description.clone(), marked.join("; ")].join(" "))
+        let marked: Vec<String> = self.cups.iter().filter(|cup| cup.is_told()).map(CupShown::told).collect();
+        let sections = self.over_sections.iter().map(|(_, text)| format!("{text}."));
+        let parts = core::iter::once(self.description.clone()).chain(sections).chain([marked.join("; ")]);
+        clean(&parts.collect::<Vec<_>>().join(" "))
     }
 }
 
 impl CupShown {
-    /// Number, reading and word: `7: 17, high`.
+    /// Whether it is told of in words: what asks for something, and what is most likely no sound tip.
+    fn is_told(&self) -> bool {
+        let odd = self.likely.as_ref().is_some_and(|likely| likely.shape != TipShape::Sound);
+        self.mark != CupMark::Quiet || odd
+    }
+
+    /// Number, reading and words: `7: 17, high, worn`.
     fn told(&self) -> String {
+        let likely = self.likely.as_ref().map(|likely| &likely.word);
         let said: Vec<String> = [&self.reading, &self.word]
             .into_iter()
+            .chain(likely)
             .map(|text| clean(text))
             .filter(|text| !text.is_empty())
             .collect();

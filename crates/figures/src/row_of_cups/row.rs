@@ -4,10 +4,10 @@ use super::band::{Labels, Part, band, edges, label_nodes, labels};
 use super::cup::{Frame, outline, water};
 use super::places::{Place, Places, Stretch, places};
 use super::rows::borders;
-use super::{CupMark, CupShown, Density, RowOfCups, Seen, tiers};
+use super::{CupMark, CupShown, Density, RowOfCups, Seen, likely, tiers};
 use crate::drawing::{Anchor, Node, Role};
 use crate::line_up::apart;
-use crate::pen::{EDGE, SMALL, Type, WIDTH, closed, group, line, rounded, text};
+use crate::pen::{EDGE, SMALL, Type, WIDTH, block, block_height, closed, group, line, rounded, text};
 use crate::text::{Room, Weight, drop, fit, rise};
 
 /// Heights of the parts of a row, our own choice: as in the yard, the cup is what one looks at.
@@ -20,6 +20,9 @@ struct Heights {
     fall: f64,
     cup: f64,
 }
+
+/// How high cups stand over what their tips most likely are. Our own choice: the two lines there take a sixth.
+const LOWER: f64 = 0.83;
 
 /// What is the same for all rows of a drawing.
 pub(crate) struct Plan<'a> {
@@ -51,6 +54,9 @@ impl<'a> Plan<'a> {
             Density::Usual => (9.0, 8.0, 26.0, 150.0),
             Density::Dense => (8.0, 6.0, 20.0, 110.0),
         };
+        // What the tips most likely are stands below; the cups give way, so that a sheet holds as much as before.
+        let told = drawing.cups.iter().any(|cup| cup.likely.is_some());
+        let cup = if told { cup * LOWER } else { cup };
         let heights = Heights { bracket, boom, tip, fall, cup };
         let borders = borders(&drawing.sections);
         Plan { drawing, places, labels, heights, left, borders, rows: rows.len() }
@@ -75,6 +81,7 @@ impl<'a> Plan<'a> {
         }
         let numbers = tiers::numbers(cups, places, density, y);
         y += numbers.height;
+        y = self.over_brackets(places, start, y, &mut back);
         back.extend(self.brackets(places, start, y + self.heights.bracket / 2.0));
         y += self.heights.bracket;
         back.push(self.boom(places, index, start, y));
@@ -105,9 +112,11 @@ impl<'a> Plan<'a> {
         below += signs.height;
         let words = tiers::words(cups, places, density, below);
         below += words.height;
+        let most_likely = likely::likely(cups, places, below, self.places.pitch);
+        below += most_likely.height;
         let mut parts_of_tips: Vec<Vec<Node>> =
             cups.iter().zip(&frames).map(|(cup, frame)| outline(cup, frame)).collect();
-        for tier in [numbers, readings, signs, words] {
+        for tier in [numbers, readings, signs, words, most_likely] {
             for (of_tip, nodes) in parts_of_tips.iter_mut().zip(tier.nodes) {
                 of_tip.extend(nodes);
             }
@@ -169,6 +178,45 @@ impl<'a> Plan<'a> {
         rounded(Role::Boom, left.max(2.0), y, right.min(WIDTH - 2.0), y + self.heights.boom, 3.0)
     }
 
+    /// What stands over the bracket of the section that ends at this border.
+    fn text_over(&self, border: usize) -> Option<&str> {
+        let place = self.borders.iter().position(|known| *known == border)?;
+        let over = self.drawing.over_sections.iter().find(|(section, _)| *section == place);
+        over.map(|(_, text)| text.as_str())
+    }
+
+    /// The texts over sections that lose flow, once each; where they end below.
+    fn over_brackets(&self, places: &[Place], start: usize, top: f64, nodes: &mut Vec<Node>) -> f64 {
+        let end = start + places.len();
+        let mut told: Vec<(&str, f64)> = Vec::new();
+        for border in &self.borders {
+            let (from, to) = (self.section_start(*border).max(start), (*border).min(end));
+            let (Some(text), true) = (self.text_over(*border), from < to) else { continue };
+            let of_row = places.get(from - start..to - start).unwrap_or_default();
+            let low = of_row.iter().map(|place| place.tip).fold(WIDTH, f64::min);
+            let high = of_row.iter().map(|place| place.tip).fold(0.0, f64::max);
+            told.push((text, (low + high) / 2.0));
+        }
+        told.sort_by(|one, other| one.1.total_cmp(&other.1));
+        if told.is_empty() {
+            return top;
+        }
+        // An even share of the row for each, on as many lines as that takes: our own choice.
+        let width = (WIDTH - 2.0 * EDGE) / u32::try_from(told.len()).map_or(1.0, f64::from) - 10.0;
+        let room = Room { width, lines: 3, size: SMALL + 1.0, least_size: SMALL, weight: Weight::Bold };
+        let fitted: Vec<_> = told.iter().map(|(text, _)| fit(text, room)).collect();
+        let wanted: Vec<(f64, f64)> =
+            told.iter().zip(&fitted).map(|((_, centre), fitted)| (*centre, fitted.width)).collect();
+        let mut below = top;
+        for (fitted, centre) in fitted.iter().zip(apart(&wanted, 10.0, EDGE, WIDTH - EDGE)) {
+            let set =
+                Type { role: Role::TextAct, size: fitted.size, weight: Weight::Bold, anchor: Anchor::Middle };
+            nodes.extend(block(fitted, set, centre, top + 2.0));
+            below = below.max(top + 2.0 + block_height(fitted));
+        }
+        below
+    }
+
     /// A bracket over each section; where a section goes on in another row its bracket stays open.
     fn brackets(&self, places: &[Place], start: usize, y: f64) -> Vec<Node> {
         let half = (self.places.pitch * 0.36).max(self.places.cup / 2.0 * 0.9);
@@ -187,7 +235,8 @@ impl<'a> Plan<'a> {
             let low = of_row.iter().map(|place| place.tip).fold(WIDTH, f64::min) - half;
             let high = of_row.iter().map(|place| place.tip).fold(0.0, f64::max) + half;
             let (low, high) = (low.max(3.0), high.min(WIDTH - 3.0));
-            nodes.push(line(Role::Bracket, (low, y), (high, y)));
+            let role = if self.text_over(*border).is_some() { Role::Border } else { Role::Bracket };
+            nodes.push(line(role, (low, y), (high, y)));
             let mirrored = self.drawing.seen == Seen::FromTheFront;
             let (left_ends, right_ends) = if mirrored { (ends, begins) } else { (begins, ends) };
             if left_ends {

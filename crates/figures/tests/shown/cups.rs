@@ -1,6 +1,8 @@
 //! Rows of cups under invented booms.
 
-use figures::{CupMark, CupShown, Density, Drawing, LimitBand, RowOfCups, Seen, TipGroup};
+use figures::{
+    CupMark, CupShown, Density, Drawing, LimitBand, RowOfCups, Seen, TipGroup, TipShape, TipShown,
+};
 
 #[derive(Clone, Copy, PartialEq, Eq)]
 pub enum Language {
@@ -74,6 +76,7 @@ fn cup(number: u32, boom: Boom) -> CupShown {
         mark,
         word: word(mark, boom.language).to_owned(),
         group: None,
+        likely: None,
     }
 }
 
@@ -98,6 +101,7 @@ pub fn row(boom: Boom) -> RowOfCups {
         description: format!("{} · Willow Bend Farm.", boom.tips),
         cups,
         sections,
+        over_sections: Vec::new(),
         groups: Vec::new(),
         limit: Some(LimitBand {
             below: Some(0.1),
@@ -138,10 +142,51 @@ pub fn all(all: &mut Vec<(String, Drawing)>) {
     all.push(("cups-odd".to_owned(), odd().draw()));
     all.push(("cups-groups".to_owned(), grouped(Language::English).draw()));
     all.push(("cups-groups-es".to_owned(), grouped(Language::Spanish).draw()));
+    all.push((
+        "cups-likely".to_owned(),
+        likely(Boom { tips: 12, section: 4, density: Roomy, language: English }),
+    ));
+    all.push((
+        "cups-likely-es".to_owned(),
+        likely(Boom { tips: 36, section: 9, density: Usual, language: Spanish }),
+    ));
+    all.push((
+        "cups-likely-72".to_owned(),
+        likely(Boom { tips: 72, section: 12, density: Dense, language: English }),
+    ));
     let mut front = row(Boom { tips: 12, section: 4, density: Roomy, language: English });
     front.seen = Seen::FromTheFront;
     front.id = "front".to_owned();
     all.push(("cups-front".to_owned(), front.draw()));
+}
+
+/// What each tip most likely is, every shape, and a section that loses flow.
+fn likely(boom: Boom) -> Drawing {
+    use TipShape::{DoubtfulCup, Mended, OtherSize, PartlyPlugged, Plugged, Sound, StillOff, Worn};
+    let mut row = row(boom);
+    row.id = format!("likely-{}", row.id);
+    for cup in row.cups.iter_mut().filter(|cup| cup.mark != CupMark::NotCaught) {
+        let (shape, english, spanish) = match cup.number {
+            2 | 40 => (Worn, "worn", "gastada"),
+            4 | 5 => (PartlyPlugged, "partly plugged", "medio tapada"),
+            7 => (OtherSize, "other size", "otra medida"),
+            9 => (DoubtfulCup, "doubtful cup", "vaso dudoso"),
+            11 => (Plugged, "plugged", "tapada"),
+            1 => (Mended, "now 14½", "ahora 14½"),
+            12 => (StillOff, "now 17", "ahora 17"),
+            _ => (Sound, "sound", "sana"),
+        };
+        let word = if boom.language == Language::English { english } else { spanish };
+        cup.likely = Some(TipShown { shape, word: word.to_owned() });
+    }
+    let (over, also) = match boom.language {
+        Language::English => ("Section 2: most likely 9 % less", "Section 3: most likely shut"),
+        Language::Spanish => {
+            ("Sección 2: lo más probable, 9 % menos", "Sección 3: lo más probable es que esté cerrada")
+        }
+    };
+    row.over_sections = vec![(1, over.to_owned()), (2, also.to_owned())];
+    row.draw()
 }
 
 /// Uneven places, twins, over the brim, a limit only above.

@@ -154,7 +154,7 @@ fn without_rate(words: &Words, visit: &Visit, outcome: &Outcome) -> AnswerBox {
     }
     if let Some(catch) = &outcome.catch {
         let tips = &catch.now().verdicts.summary.tips;
-        let within = tips.iter().filter(|tip| tip.verdict == Some(Verdict::Within)).count();
+        let within = super::likely::standing(catch).within;
         let number = words.say(
             "sheet-of_tips_in_order",
             &[("within", count(within).into()), ("all", count(tips.len()).into())],

@@ -3,13 +3,17 @@
 use core::ops::Range;
 use std::collections::BTreeMap;
 
-use figures::{CupMark, CupShown, Density, Drawing, LimitBand, RowOfCups, Seen, TipGroup};
+use calibration::diagnosis::Diagnosed;
+use figures::{
+    CupMark, CupShown, Density, Drawing, LimitBand, RowOfCups, Seen, TipGroup, TipShape, TipShown,
+};
 use sprayer::{GroupId, Mounting};
-use units::{Coded, Quantity, Verdict};
+use units::{Arg, Args, Coded, Quantity, Verdict};
 use visit::Visit;
-use visit::findings::{Outcome, RoundOutcome};
+use visit::findings::{Outcome, RoundOutcome, diagnosis};
 use words::Words;
 
+use super::likely::{section_said, since, tip_likely, tip_likely_said};
 use super::measured::{shown_reading, state};
 use super::said::{capital, count, joined};
 use super::worked::round_heading;
@@ -22,9 +26,10 @@ use crate::sheet::{Block, Column, Lie, Page, Run, Sheet};
 pub fn cups(readers: &Readers<'_>, visit: &Visit, outcome: &Outcome, maker: Maker<'_>) -> Option<Sheet> {
     let words = readers.first;
     let catch = outcome.catch.as_ref()?;
+    let diagnosed = diagnosed(visit, outcome);
     let column = |words: &Words| {
         let mut blocks = vec![head::title(words, visit, words.label("cups-title"))];
-        blocks.extend(self::blocks(words, visit, outcome));
+        blocks.extend(self::blocks(words, visit, outcome, diagnosed.as_ref()));
         Column { language: words.reader().language, blocks }
     };
     let tips = catch.now().verdicts.summary.tips.len();
@@ -44,6 +49,12 @@ pub fn cups(readers: &Readers<'_>, visit: &Visit, outcome: &Outcome, maker: Make
     }))
 }
 
+/// What is most likely wrong with the boom of a visit; `None` where that cannot be told, and of what is no boom.
+pub fn diagnosed(visit: &Visit, outcome: &Outcome) -> Option<Diagnosed> {
+    visit.machine.as_ref()?.boom()?;
+    diagnosis(visit, outcome).ok().flatten()
+}
+
 /// How many tips stand in a row of a long boom.
 const IN_A_ROW: usize = 72;
 /// How many tips one drawing shows, so that it never is higher than a page. Our own choice: three rows.
@@ -52,11 +63,16 @@ const IN_A_DRAWING: usize = 3 * IN_A_ROW;
 const ON_THE_FRONT: usize = 2 * IN_A_ROW;
 
 /// What the first page of a visit's sheet shows of the cups: the row itself, or of a very long boom where it stands.
-pub fn on_the_front(words: &Words, visit: &Visit, outcome: &Outcome) -> Vec<Block> {
+pub fn on_the_front(
+    words: &Words,
+    visit: &Visit,
+    outcome: &Outcome,
+    diagnosed: Option<&Diagnosed>,
+) -> Vec<Block> {
     let Some(catch) = &outcome.catch else { return Vec::new() };
     let tips = catch.now().verdicts.summary.tips.len();
     if tips <= ON_THE_FRONT {
-        return blocks(words, visit, outcome);
+        return blocks(words, visit, outcome, diagnosed);
     }
     let told = [
         Some(description(words, catch.now())),
@@ -67,27 +83,30 @@ pub fn on_the_front(words: &Words, visit: &Visit, outcome: &Outcome) -> Vec<Bloc
 }
 
 /// The row of a boom that was too long for the first page.
-pub fn behind(words: &Words, visit: &Visit, outcome: &Outcome) -> Vec<Block> {
+pub fn behind(words: &Words, visit: &Visit, outcome: &Outcome, diagnosed: Option<&Diagnosed>) -> Vec<Block> {
     let long =
         outcome.catch.as_ref().is_some_and(|catch| catch.now().verdicts.summary.tips.len() > ON_THE_FRONT);
-    if long { blocks(words, visit, outcome) } else { Vec::new() }
+    if long { blocks(words, visit, outcome, diagnosed) } else { Vec::new() }
 }
 
-/// The drawing with its caption, key, and what was caught again since.
-pub fn blocks(words: &Words, visit: &Visit, outcome: &Outcome) -> Vec<Block> {
+/// The drawing with what each tip most likely is, its caption, key, and what was caught again since.
+#[must_use]
+pub fn blocks(words: &Words, visit: &Visit, outcome: &Outcome, diagnosed: Option<&Diagnosed>) -> Vec<Block> {
     let Some(catch) = &outcome.catch else { return Vec::new() };
     let now = catch.now();
     let tips = now.verdicts.summary.tips.len();
     let mut blocks: Vec<Block> = (0..tips.div_ceil(IN_A_DRAWING).max(1))
-        .map(|part| {
+        .filter_map(|part| {
             let shown = part * IN_A_DRAWING..((part + 1) * IN_A_DRAWING).min(tips);
-            Block::Drawing(Box::new(row_of_cups(words, visit, outcome, now, shown)))
+            row_of_cups(words, visit, outcome, diagnosed, shown)
         })
+        .map(|drawing| Block::Drawing(Box::new(drawing)))
         .collect();
     let mut caption = vec![round_heading(words, now)];
     caption.extend(plain_means(words, now));
     let signs = now.verdicts.summary.tips.iter().any(|tip| state(tip, &now.verdicts) != "in_order");
     caption.extend(signs.then(|| words.label("cups-key")));
+    caption.extend(diagnosed.is_some().then(|| words.label("likely-key")));
     blocks.push(Block::Small(caption.join(" · ")));
     let since: Vec<String> = catch.rounds[catch.current + 1..]
         .iter()
@@ -114,9 +133,11 @@ fn row_of_cups(
     words: &Words,
     visit: &Visit,
     outcome: &Outcome,
-    now: &RoundOutcome,
+    diagnosed: Option<&Diagnosed>,
     of: Range<usize>,
-) -> Drawing {
+) -> Option<Drawing> {
+    let catch = outcome.catch.as_ref()?;
+    let now = catch.now();
     let verdicts = &now.verdicts;
     let tips = &verdicts.summary.tips;
     let boom = visit.machine.as_ref().and_then(|machine| machine.boom());
@@ -132,6 +153,18 @@ fn row_of_cups(
         let own = means.get(&tip.group).copied().unwrap_or(reference) / reference.max(f64::MIN_POSITIVE);
         let level = tip.flow.filter(|_| reference > 0.0).map(|flow| flow.si() / reference);
         let word = state(tip, verdicts);
+        // Of what was seen to since, the newest reading stands in place of what it most likely was.
+        let seen_to = since(catch, tip.number).filter(|since| since.repaired);
+        let likely = match (seen_to, diagnosed) {
+            (Some(since), Some(_)) => {
+                let now = Args::new().with("reading", Arg::Text(since.reading(words)));
+                let shape = if since.state == "in_order" { TipShape::Mended } else { TipShape::StillOff };
+                Some(TipShown { shape, word: words.say_with("likely-now", &now) })
+            }
+            (None, Some(found)) => tip_likely(found, tip.number)
+                .map(|(is, _)| TipShown { shape: shape(is), word: tip_likely_said(words, is) }),
+            (_, None) => None,
+        };
         CupShown {
             number: tip.number,
             id: format!("cup-{}", tip.number),
@@ -143,6 +176,7 @@ fn row_of_cups(
             mark: mark(word),
             word: words.label(&format!("tip_is-{word}")),
             group: (order.len() > 1).then(|| order.iter().position(|group| *group == tip.group)).flatten(),
+            likely,
         }
     });
     let cups: Vec<CupShown> = cups.collect();
@@ -156,11 +190,12 @@ fn row_of_cups(
     });
     // Who catches under a front boom stands before it, and there tip 1 is on the right.
     let front = boom.is_some_and(|boom| boom.mounting() == Mounting::Front);
-    RowOfCups {
+    let row = RowOfCups {
         id: format!("cups-{}-{}", of.start + 1, words.reader().language.tag()),
         language: words.reader().language.tag().to_string(),
         title: capital(&round_heading(words, now)),
         description: description(words, now),
+        over_sections: over_sections(words, diagnosed, &of),
         sections: sections(visit, tips.len(), &of),
         groups: groups.collect(),
         limit: limit(words, now),
@@ -170,8 +205,28 @@ fn row_of_cups(
         left_end: if front { words.label("cups-left") } else { String::new() },
         right_end: if front { words.label("cups-right") } else { String::new() },
         cups,
+    };
+    Some(row.draw())
+}
+
+fn shape(is: &str) -> TipShape {
+    match is {
+        "worn" => TipShape::Worn,
+        "partly_plugged" => TipShape::PartlyPlugged,
+        "plugged" => TipShape::Plugged,
+        "other_size" => TipShape::OtherSize,
+        "doubtful_cup" => TipShape::DoubtfulCup,
+        _ => TipShape::Sound,
     }
-    .draw()
+}
+
+/// What stands over the brackets of sections that lose flow, by their places among the sections of the tips drawn.
+fn over_sections(words: &Words, diagnosed: Option<&Diagnosed>, of: &Range<usize>) -> Vec<(usize, String)> {
+    let Some(diagnosed) = diagnosed else { return Vec::new() };
+    let found = &diagnosed.found;
+    let first = found.tips.get(of.start).map_or(0, |tip| tip.section);
+    let told = found.sections.iter().enumerate().skip(first);
+    told.filter_map(|(place, section)| Some((place - first, section_said(words, place, section)?))).collect()
 }
 
 fn mark(word: &str) -> CupMark {

@@ -30,7 +30,7 @@ pub fn reading_text(words: &Words, tip: &TipCatches) -> String {
 /// A number as it stands on the cup: quarters of an ounce as fractions, all else as written.
 fn as_on_the_cup(words: &Words, number: &str, unit: &Unit) -> String {
     let ounces = matches!(unit.text(), "fl oz" | "oz wt" | "imp fl oz");
-    let fraction = [(".25", "¼"), (".5", "½"), (".75", "¾")];
+    let fraction = [(".25", "¼"), (".5", "½"), (".75", "¾"), (" 1/4", "¼"), (" 1/2", "½"), (" 3/4", "¾")];
     if ounces && words.reader().numbers == NumberFormat::Point {
         for (written, shown) in fraction {
             if let Some(whole) = number.strip_suffix(written)

@@ -7,6 +7,7 @@ mod cups;
 mod example;
 mod figures_of;
 mod head;
+mod likely;
 mod measured;
 mod paper;
 mod repeat;
@@ -22,6 +23,10 @@ pub use before::before;
 pub use cab::cab;
 pub use cups::{blocks as cup_blocks, cups};
 pub use figures_of::spacing as spacing_blocks;
+pub use likely::{
+    Since, Standing, check_how, check_minutes, check_said, checks_now, findings_now, section_said, since,
+    standing, tip_is, tip_likely, tip_likely_said,
+};
 pub use measured::{reading_text, shown_reading, state as tip_state};
 pub use paper::{MOST_TIPS, PaperFor, paper};
 pub use repeat::pairs as setting_pairs;

@@ -1,10 +1,11 @@
 //! The visit's sheet: the answer first, on one page; how it was reached on the pages behind it.
 
+use calibration::diagnosis::Diagnosed;
 use visit::Visit;
 use visit::findings::Outcome;
 use words::Words;
 
-use super::{Maker, Readers, answers, cups, figures_of, head, repeat, steps, told, worked};
+use super::{Maker, Readers, answers, cups, figures_of, head, likely, repeat, steps, told, worked};
 use crate::layout::{fits, fitted};
 use crate::sheet::{Block, Column, Lie, Page, Run, Sheet, Step};
 use crate::style::SMALLEST_SCALE;
@@ -13,13 +14,15 @@ use crate::style::SMALLEST_SCALE;
 #[must_use]
 pub fn visit(readers: &Readers<'_>, visit: &Visit, outcome: &Outcome, maker: Maker<'_>) -> Sheet {
     let words = readers.first;
+    let diagnosed = cups::diagnosed(visit, outcome);
+    let diagnosed = diagnosed.as_ref();
     let lie = if readers.beside.is_some() { Lie::OnItsSide } else { Lie::Upright };
     let paper = words.reader().paper;
     let front = |shown: Shown| Page {
         lie,
         run: Run::OnePage,
         scale: 1.0,
-        columns: readers.each().map(|words| front(words, visit, outcome, shown)).collect(),
+        columns: readers.each().map(|words| front(words, visit, outcome, diagnosed, shown)).collect(),
     };
     let shown =
         what_fits(steps::steps(words, outcome).len(), |shown| fits(paper, &front(shown), SMALLEST_SCALE));
@@ -28,7 +31,7 @@ pub fn visit(readers: &Readers<'_>, visit: &Visit, outcome: &Outcome, maker: Mak
         first.run = Run::MayRunOn;
     }
     let mut pages = vec![first];
-    pages.extend(readers.each().filter_map(|words| behind(words, visit, outcome, shown)));
+    pages.extend(readers.each().filter_map(|words| behind(words, visit, outcome, diagnosed, shown)));
     let pages_behind = pages.len() > 1;
     let title =
         super::said::joined(&[Some(&words.label(title_key(outcome))), Some(&head::name(visit))], ": ");
@@ -74,11 +77,17 @@ fn what_fits(all: usize, fits: impl Fn(Shown) -> bool) -> Shown {
 }
 
 /// The first page in one language.
-fn front(words: &Words, visit: &Visit, outcome: &Outcome, shown: Shown) -> Column {
+fn front(
+    words: &Words,
+    visit: &Visit,
+    outcome: &Outcome,
+    diagnosed: Option<&Diagnosed>,
+    shown: Shown,
+) -> Column {
     let mut blocks = vec![head::title(words, visit, words.label(title_key(outcome)))];
     blocks.extend(answers::stops(words, outcome));
     blocks.push(answers::answers(words, visit, outcome));
-    blocks.extend(cups::on_the_front(words, visit, outcome));
+    blocks.extend(cups::on_the_front(words, visit, outcome, diagnosed));
     if outcome.catch.is_none() {
         blocks.extend(figures_of::spacing(words, outcome));
     }
@@ -89,6 +98,8 @@ fn front(words: &Words, visit: &Visit, outcome: &Outcome, shown: Shown) -> Colum
     if more > 0 {
         blocks.push(Block::Text(words.say("sheet-more_steps", &[("more", super::said::count(more).into())])));
     }
+    let catch = outcome.catch.as_ref().zip(diagnosed);
+    blocks.extend(catch.and_then(|(catch, found)| likely::next_line(words, catch, found)).map(Block::Text));
     if shown.setting == Place::Front {
         blocks.extend(same_again(words, visit, outcome));
     }
@@ -106,7 +117,13 @@ fn same_again(words: &Words, visit: &Visit, outcome: &Outcome) -> Vec<Block> {
 }
 
 /// The pages behind, in one language; none where there is nothing to tell on them.
-fn behind(words: &Words, visit: &Visit, outcome: &Outcome, shown: Shown) -> Option<Page> {
+fn behind(
+    words: &Words,
+    visit: &Visit,
+    outcome: &Outcome,
+    diagnosed: Option<&Diagnosed>,
+    shown: Shown,
+) -> Option<Page> {
     let mut blocks = Vec::new();
     let rest: Vec<Step> = steps::steps(words, outcome).into_iter().skip(shown.steps).collect();
     if !rest.is_empty() {
@@ -117,12 +134,17 @@ fn behind(words: &Words, visit: &Visit, outcome: &Outcome, shown: Shown) -> Opti
         blocks.extend(same_again(words, visit, outcome));
     }
     blocks.extend(figures_of::rate(words, visit, outcome));
-    blocks.extend(cups::behind(words, visit, outcome));
+    blocks.extend(cups::behind(words, visit, outcome, diagnosed));
     blocks.extend(worked::cups(words, outcome));
     blocks.extend(worked::tank(words, visit, outcome));
     blocks.extend(figures_of::drive(words, visit, outcome));
     if outcome.catch.is_some() {
         blocks.extend(figures_of::spacing(words, outcome));
+    }
+    if let Some((catch, found)) = outcome.catch.as_ref().zip(diagnosed) {
+        let told = likely::findings_now(catch, found).map(|finding| words.finding_and_action(finding));
+        blocks.push(Block::Heading(words.label("likely-head")));
+        blocks.push(Block::Notes(told.collect()));
     }
     let notes = told::notes(words, outcome);
     if !notes.is_empty() {

@@ -14,6 +14,7 @@ mod flash;
 mod focus;
 pub mod js;
 mod letters;
+pub mod measure;
 mod newer;
 mod opening;
 mod other_windows;

@@ -9,6 +9,7 @@ use super::cells::CupCells;
 use super::field::FieldView;
 use super::found::Found;
 use super::hand_over::HandOver;
+use super::likely::Likely;
 use super::sheet::{block, step_list};
 use crate::app::{App, app};
 
@@ -186,6 +187,7 @@ fn Catch() -> impl IntoView {
         <div class="narrow-only"><CupCells/></div>
         <div class="wide-only"><Drawn step=Step::Catch/></div>
         <Found step=Step::Catch/>
+        <Likely/>
         <Why says="yard-why_cups" of=WhyOf::Cups/>
         {move || any.get().then(|| view! {
             <div class="part">

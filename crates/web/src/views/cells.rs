@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 use report::sheet::Sign;
-use yard::shown::{self, CupCell};
+use yard::shown::{self, CupCell, CupSection, TipLikely};
 
 use crate::app::app;
 
@@ -19,15 +19,56 @@ fn down(height: f64) -> f64 {
     BOTTOM - FULL * height
 }
 
-/// The row of cups.
+/// The row of cups, section by section.
 #[component]
 pub fn CupCells() -> impl IntoView {
     let app = app();
-    let cells = app.memo(shown::cup_cells);
-    move || {
-        let cells = cells.get();
-        (!cells.is_empty())
-            .then(|| view! { <ol class="cells">{cells.into_iter().map(one).collect_view()}</ol> })
+    let sections = app.memo(|state| {
+        // Asked for first, so that its time is noted apart.
+        super::likely::worked_out(state);
+        shown::cup_sections(state)
+    });
+    move || sections.get().into_iter().enumerate().map(section).collect_view()
+}
+
+fn section((place, section): (usize, CupSection)) -> impl IntoView {
+    let id = format!("cells-{place}");
+    let class = if section.loses { "cells-head loses" } else { "cells-head" };
+    let headed = !section.head.is_empty();
+    let label = headed.then(|| id.clone());
+    view! {
+        {headed.then(|| view! { <h4 class=class id=id>{section.head}</h4> })}
+        <ol class="cells" aria-labelledby=label>{section.cells.into_iter().map(one).collect_view()}</ol>
+    }
+}
+
+/// What a tip most likely is: the tip as seen from below, its hole as it should be, worn wide, half closed, closed; a square
+/// one of another size; a cup that may have been misread asks.
+fn likely(likely: TipLikely) -> impl IntoView {
+    let ring = || view! { <circle class="outline" cx="12" cy="12" r="10"/> };
+    let shape = match likely.is {
+        "worn" => view! { {ring()}<circle class="shape-ink" cx="12" cy="12" r="7"/> }.into_any(),
+        "partly_plugged" => {
+            view! { {ring()}<path class="shape-ink" d="M12 2A10 10 0 0 0 12 22Z"/> }.into_any()
+        }
+        "plugged" => view! { {ring()}<path class="outline" d="M5 5 19 19M19 5 5 19"/> }.into_any(),
+        "other_size" => view! {
+            <path class="outline" d="M2 2H22V22H2Z"/><circle class="shape-ink" cx="12" cy="12" r="3"/>
+        }
+        .into_any(),
+        "doubtful_cup" => view! {
+            <path class="outline dashed" d="M4 2 7 22H17L20 2"/>
+            <path class="outline" d="M9.6 9c.1-3.6 5-3.4 4.8-.4-.1 1.8-2.4 1.8-2.5 4"/>
+            <circle class="shape-ink" cx="11.9" cy="16.6" r="1.4"/>
+        }
+        .into_any(),
+        _ => view! { {ring()}<circle class="shape-ink" cx="12" cy="12" r="3"/> }.into_any(),
+    };
+    view! {
+        <span class="is">
+            <svg viewBox="0 0 24 24" aria-hidden="true">{shape}</svg>
+            <span aria-hidden="true">{likely.word}</span><span class="heard">{likely.heard}</span>
+        </span>
     }
 }
 
@@ -51,6 +92,7 @@ fn sign(state: &str) -> Option<AnyView> {
 }
 
 fn one(cell: CupCell) -> impl IntoView {
+    let was = app().look(|state| state.words.label("likely-was"));
     let class = match cell.state {
         "in_order" => "",
         "not_caught" => "none-yet",
@@ -80,9 +122,13 @@ fn one(cell: CupCell) -> impl IntoView {
                 {water}
                 <path class="outline" class:dashed=dashed d=format!("M4.5 2 11 {BOTTOM}H37L43.5 2")/>
             </svg>
-            <span class="reading">{cell.reading}</span>
+            <span class="reading">
+                {cell.before.map(|before| view! { <span class="was"><span class="heard">{was.clone()}" "</span><s>{before}</s></span>" " })}
+                {cell.reading}
+            </span>
             {sign(cell.state)}
             <span class=if quiet { "heard" } else { "how" }>{cell.word}</span>
+            {cell.likely.map(likely)}
         </li>
     }
 }

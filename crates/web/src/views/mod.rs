@@ -13,6 +13,7 @@ mod hands_free;
 mod keeping;
 mod large_cup;
 mod last_time;
+mod likely;
 mod notices;
 mod pad;
 mod row;

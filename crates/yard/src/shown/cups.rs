@@ -292,6 +292,7 @@ pub fn small_row(state: &State) -> Option<Drawing> {
             mark,
             word: String::new(),
             group: None,
+            likely: None,
         }
     });
     let cups: Vec<CupShown> = cups.collect();
@@ -305,6 +306,7 @@ pub fn small_row(state: &State) -> Option<Drawing> {
             title: title(state, visit, catching),
             description: words.say("yard-map", &[("tip", i64::from(catching.tip).into())]),
             sections: Vec::new(),
+            over_sections: Vec::new(),
             groups: Vec::new(),
             limit: None::<LimitBand>,
             density,

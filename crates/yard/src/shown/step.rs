@@ -83,7 +83,9 @@ pub fn next_step(state: &State, step: Step) -> Option<(Step, String)> {
 pub fn drawings(state: &State, step: Step) -> Vec<report::sheet::Block> {
     let Some(visit) = &state.visit else { return Vec::new() };
     match step {
-        Step::Catch => report::make::cup_blocks(&state.words, &visit.visit, &visit.outcome),
+        Step::Catch => {
+            report::make::cup_blocks(&state.words, &visit.visit, &visit.outcome, visit.diagnosed())
+        }
         Step::Spacing => report::make::spacing_blocks(&state.words, &visit.outcome),
         _ => Vec::new(),
     }
@@ -236,20 +238,18 @@ fn catch(words: &Words, visit: &Opened, outcome: &Outcome) -> (String, Mark) {
         return (String::new(), if visit.rounds().is_empty() { Mark::Open } else { Mark::Begun });
     };
     let tips = &catch.now().verdicts.summary.tips;
-    let count = |verdict: Verdict| tips.iter().filter(|tip| tip.verdict == Some(verdict)).count();
-    let (outside, open) = (count(Verdict::Outside), count(Verdict::CannotTell));
-    let plugged = catch.plugged().len();
+    let standing = report::make::standing(catch);
     let number = |count: usize| i64::try_from(count).unwrap_or(0);
     let line = words.say(
         "yard-caught",
         &[
-            ("off", number(outside + plugged).into()),
-            ("open", number(open).into()),
-            ("within", number(count(Verdict::Within)).into()),
+            ("off", number(standing.off).into()),
+            ("open", number(standing.open).into()),
+            ("within", number(standing.within).into()),
             ("caught", number(tips.iter().filter(|tip| tip.flow.is_some()).count()).into()),
         ],
     );
-    let mark = match (outside + plugged, open) {
+    let mark = match (standing.off, standing.open) {
         (1.., _) => Mark::Act,
         (_, 1..) => Mark::CannotTell,
         _ => Mark::InOrder,
