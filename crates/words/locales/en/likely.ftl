@@ -32,6 +32,9 @@ likely-how_catch_again = Same cup, same time, same pressure. Clean water; gloves
 likely-how_look_at_tip = Pump off and pressure off first, gloves on. Hold its number and colour beside its neighbor’s.
 likely-how_read_pressure = Pump off and pressure off while the gauge is fitted, gloves on. Then clean water, and nobody by the shaft.
 likely-how_open_strainer = Keep what runs out away from wells and drains.
+likely-how_swap_tips = Pump off and pressure off first, gloves on; never a tip to the mouth. Same cup, same time, same pressure.
+likely-how_second_pressure = Clean water, gloves and eye protection on; nobody by the shaft.
+likely-how_new_tip = Pump off and pressure off first, gloves on; never a tip to the mouth. Same cup, same time, same pressure.
 
 ## What was done, to be held against the old reading
 

@@ -32,6 +32,9 @@ likely-how_catch_again = El mismo vaso, el mismo tiempo, la misma presión. Agua
 likely-how_look_at_tip = Primero pare la bomba y quite la presión; guantes puestos. Compare su número y su color con los de la vecina.
 likely-how_read_pressure = Bomba parada y sin presión mientras se pone el manómetro, guantes puestos. Luego agua limpia, y nadie junto a la toma de fuerza.
 likely-how_open_strainer = Lo que escurra, lejos de pozos y drenajes.
+likely-how_swap_tips = Primero pare la bomba y quite la presión, guantes puestos; nunca una boquilla a la boca. El mismo vaso, el mismo tiempo, la misma presión.
+likely-how_second_pressure = Agua limpia, guantes y protección para los ojos puestos; nadie junto a la toma de fuerza.
+likely-how_new_tip = Primero pare la bomba y quite la presión, guantes puestos; nunca una boquilla a la boca. El mismo vaso, el mismo tiempo, la misma presión.
 
 ## Lo que se hizo, para compararlo con la lectura anterior
 

@@ -129,7 +129,11 @@ fn check_shown(words: &Words, diagnosed: &Diagnosed, check: &NextCheck) -> Check
             of_section.map(|section| repair(words, "likely-cleaned", section.tips.clone()))
         }
         CheckKind::LookAtTip => Some(repair(words, "likely-new_tips", check.tips.clone())),
-        CheckKind::CatchAgain | CheckKind::ReadPressure => None,
+        CheckKind::CatchAgain
+        | CheckKind::ReadPressure
+        | CheckKind::SwapTips
+        | CheckKind::SecondPressure
+        | CheckKind::NewTip => None,
     };
     let rest = format!("{how} {}", make::check_minutes(words, check));
     CheckShown { lead: make::check_said(words, check), rest, again, repair }
