@@ -40,10 +40,10 @@ fn mark() -> impl Strategy<Value = Mark> {
 }
 
 fn tip_shape() -> impl Strategy<Value = TipShape> {
-    use TipShape::{DoubtfulCup, Mended, OtherSize, PartlyPlugged, Plugged, Sound, StillOff, Worn};
+    use TipShape::{AtPlace, DoubtfulCup, Mended, OtherSize, PartlyPlugged, Plugged, Sound, StillOff, Worn};
     prop_oneof![
         4 => Just(Sound), 1 => Just(Worn), 1 => Just(PartlyPlugged), 1 => Just(Plugged), 1 => Just(OtherSize),
-        1 => Just(DoubtfulCup), 1 => Just(Mended), 1 => Just(StillOff),
+        1 => Just(DoubtfulCup), 1 => Just(Mended), 1 => Just(AtPlace), 1 => Just(StillOff),
     ]
 }
 

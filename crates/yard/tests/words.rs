@@ -5,6 +5,7 @@
 use std::collections::BTreeSet;
 use std::path::{Path, PathBuf};
 
+use calibration::diagnosis::CheckKind;
 use visit::file::{SECTIONS, Shape};
 use words::{Language, Words};
 use yard::Plan;
@@ -59,6 +60,13 @@ fn made_keys() -> BTreeSet<String> {
                 keys.extend(list.iter().map(|word| choice_key(&name, word)));
             }
         }
+    }
+    for kind in CheckKind::ALL {
+        keys.insert(format!("likely-how_{}", kind.word()));
+        keys.insert(format!("check-{}", kind.word()));
+    }
+    for is in report::make::TIP_IS {
+        keys.insert(format!("tip_likely-{is}"));
     }
     keys
 }

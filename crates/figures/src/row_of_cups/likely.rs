@@ -30,6 +30,8 @@ pub enum TipShape {
     Plugged,
     /// A square one: it is another.
     OtherSize,
+    /// A body with the tip under it: not the tip, but what it sits in.
+    AtPlace,
     /// A cup with a query in it: it may have been misread.
     DoubtfulCup,
     /// A tick: it was seen to, and gives what it should.
@@ -115,6 +117,13 @@ fn shape(of: TipShape, x: f64, y: f64, half: f64) -> Vec<Node> {
             line(Role::MarkActLine, at(0.0, -0.85), at(0.0, 0.2)),
             circle(Role::MarkAct, x, y + half * 0.75, half * 0.2),
         ],
+        TipShape::AtPlace => {
+            let (left, right) = (at(-0.6, -0.95), at(0.6, 0.2));
+            vec![
+                rect(Role::Value, left.0, left.1, right.0, right.1),
+                closed(Role::Tick, &[at(-0.35, 0.2), at(0.35, 0.2), at(0.2, 0.9), at(-0.2, 0.9)]),
+            ]
+        }
         TipShape::DoubtfulCup => vec![
             closed(Role::Tick, &[at(-0.85, -0.9), at(-0.5, 0.9), at(0.5, 0.9), at(0.85, -0.9)]),
             line(Role::Tick, at(0.0, -0.5), at(0.0, 0.15)),

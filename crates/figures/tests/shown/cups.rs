@@ -162,7 +162,7 @@ pub fn all(all: &mut Vec<(String, Drawing)>) {
 
 /// What each tip most likely is, every shape, and a section that loses flow.
 fn likely(boom: Boom) -> Drawing {
-    use TipShape::{DoubtfulCup, Mended, OtherSize, PartlyPlugged, Plugged, Sound, StillOff, Worn};
+    use TipShape::{AtPlace, DoubtfulCup, Mended, OtherSize, PartlyPlugged, Plugged, Sound, StillOff, Worn};
     let mut row = row(boom);
     row.id = format!("likely-{}", row.id);
     for cup in row.cups.iter_mut().filter(|cup| cup.mark != CupMark::NotCaught) {
@@ -171,6 +171,7 @@ fn likely(boom: Boom) -> Drawing {
             4 | 5 => (PartlyPlugged, "partly plugged", "medio tapada"),
             7 => (OtherSize, "other size", "otra medida"),
             9 => (DoubtfulCup, "doubtful cup", "vaso dudoso"),
+            8 => (AtPlace, "body or hose", "portaboquilla"),
             11 => (Plugged, "plugged", "tapada"),
             1 => (Mended, "now 14½", "ahora 14½"),
             12 => (StillOff, "now 17", "ahora 17"),

@@ -215,6 +215,7 @@ fn shape(is: &str) -> TipShape {
         "partly_plugged" => TipShape::PartlyPlugged,
         "plugged" => TipShape::Plugged,
         "other_size" => TipShape::OtherSize,
+        "at_place" => TipShape::AtPlace,
         "doubtful_cup" => TipShape::DoubtfulCup,
         _ => TipShape::Sound,
     }

@@ -12,8 +12,11 @@ use super::measured::shown_reading;
 /// likely than not.
 const LIKELY: f64 = 0.5;
 
-/// What a tip most likely is, as one stable word, and its chance: sound, worn, partly_plugged, plugged, other_size,
-/// doubtful_cup; `None` where it was not caught.
+/// What a tip may most likely be, as stable words. At its place: not the tip, but the body it sits in, its hose or check valve.
+pub const TIP_IS: [&str; 7] =
+    ["sound", "worn", "partly_plugged", "plugged", "other_size", "at_place", "doubtful_cup"];
+
+/// What a tip most likely is, as one of [`TIP_IS`], and its chance; `None` where it was not caught.
 #[must_use]
 pub fn tip_is(tip: &TipDiagnosis) -> Option<(&'static str, f64)> {
     if tip.misread.is_empty() {
@@ -21,15 +24,20 @@ pub fn tip_is(tip: &TipDiagnosis) -> Option<(&'static str, f64)> {
     }
     let sound = tip.probability_of(Cause::Sound);
     let misread = tip.misread.iter().copied().fold(0.0, f64::max).min(sound);
-    let all = [
-        ("sound", sound - misread),
-        ("worn", tip.probability_of(Cause::Worn)),
-        ("partly_plugged", tip.probability_of(Cause::PartlyPlugged)),
-        ("plugged", tip.probability_of(Cause::Plugged)),
-        ("other_size", tip.probability_of(Cause::WrongTip)),
-        ("doubtful_cup", misread),
+    // What sits at the place counts among the plugged until two tips were swapped.
+    let partly = tip.probability_of(Cause::PartlyPlugged);
+    let at_place = tip.at_place.unwrap_or(0.0);
+    let of_partly = at_place.min(partly);
+    let chances = [
+        sound - misread,
+        tip.probability_of(Cause::Worn),
+        partly - of_partly,
+        tip.probability_of(Cause::Plugged) - (at_place - of_partly),
+        tip.probability_of(Cause::WrongTip),
+        at_place,
+        misread,
     ];
-    all.into_iter().reduce(|best, one| if one.1 > best.1 { one } else { best })
+    TIP_IS.into_iter().zip(chances).reduce(|best, one| if one.1 > best.1 { one } else { best })
 }
 
 /// The same by the tip's number.

@@ -24,8 +24,8 @@ pub use cab::cab;
 pub use cups::{blocks as cup_blocks, cups};
 pub use figures_of::spacing as spacing_blocks;
 pub use likely::{
-    Since, Standing, check_how, check_minutes, check_said, checks_now, findings_now, section_said, since,
-    standing, tip_is, tip_likely, tip_likely_said,
+    Since, Standing, TIP_IS, check_how, check_minutes, check_said, checks_now, findings_now, section_said,
+    since, standing, tip_is, tip_likely, tip_likely_said,
 };
 pub use measured::{reading_text, shown_reading, state as tip_state};
 pub use paper::{MOST_TIPS, PaperFor, paper};

@@ -56,6 +56,10 @@ fn likely(likely: TipLikely) -> impl IntoView {
             <path class="outline" d="M2 2H22V22H2Z"/><circle class="shape-ink" cx="12" cy="12" r="3"/>
         }
         .into_any(),
+        "at_place" => view! {
+            <path class="shape-ink" d="M5 1H19V14H5Z"/><path class="outline" d="M8 14H16L14 22H10Z"/>
+        }
+        .into_any(),
         "doubtful_cup" => view! {
             <path class="outline dashed" d="M4 2 7 22H17L20 2"/>
             <path class="outline" d="M9.6 9c.1-3.6 5-3.4 4.8-.4-.1 1.8-2.4 1.8-2.5 4"/>

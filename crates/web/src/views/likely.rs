@@ -16,16 +16,10 @@ const MEASURED: &str = "evenswath-diagnosis";
 pub fn Likely() -> impl IntoView {
     let app = app();
     let found = app.memo(worked_out);
-    let (head, next, or, stop) = (
-        app.label("likely-head"),
-        app.label("likely-next"),
-        app.label("likely-or"),
-        app.label("likely-stop"),
-    );
+    let (head, next, or) = (app.label("likely-head"), app.label("likely-next"), app.label("likely-or"));
     move || {
         found.get().map(|found| {
-            let DiagnosisShown { likely, checks } = found;
-            let none = checks.is_empty();
+            let DiagnosisShown { likely, checks, stop } = found;
             let mut checks = checks.into_iter();
             let best = checks.next().map(check);
             let others: Vec<_> = checks.map(check).collect();
@@ -35,7 +29,7 @@ pub fn Likely() -> impl IntoView {
                     <h3 id="likely-head">{head.get()}</h3>
                     <ul class="found">{likely.into_iter().map(one).collect_view()}</ul>
                     <h3 id="likely-next">{next.get()}</h3>
-                    {none.then(|| view! { <p>{stop.get()}</p> })}
+                    {stop.map(|stop| view! { <p>{stop}</p> })}
                     {best.map(|best| view! { <ul class="found best">{best}</ul> })}
                     {any.then(|| view! { <p class="quiet">{or.get()}</p><ul class="found">{others}</ul> })}
                 </section>

@@ -7,6 +7,7 @@ tip_likely-worn = worn
 tip_likely-partly_plugged = partly plugged
 tip_likely-plugged = plugged
 tip_likely-other_size = other size
+tip_likely-at_place = body or hose
 tip_likely-doubtful_cup = doubtful cup
 
 ## Heads

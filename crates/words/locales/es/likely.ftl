@@ -7,6 +7,7 @@ tip_likely-worn = gastada
 tip_likely-partly_plugged = medio tapada
 tip_likely-plugged = tapada
 tip_likely-other_size = otra medida
+tip_likely-at_place = portaboquilla
 tip_likely-doubtful_cup = vaso dudoso
 
 ## Encabezados

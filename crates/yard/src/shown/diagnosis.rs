@@ -16,6 +16,8 @@ pub struct DiagnosisShown {
     pub likely: Vec<LikelyShown>,
     /// What is worth checking, the best first; none where nothing more is.
     pub checks: Vec<CheckShown>,
+    /// Why nothing more is, where there is none.
+    pub stop: Option<String>,
 }
 
 /// Something that is most likely so.
@@ -70,8 +72,11 @@ pub fn diagnosis(state: &State) -> Option<DiagnosisShown> {
     let checks = make::checks_now(catch, diagnosed)
         .take(1 + BESIDE)
         .map(|check| check_shown(words, diagnosed, check))
-        .collect();
-    Some(DiagnosisShown { likely, checks })
+        .collect::<Vec<_>>();
+    let why =
+        || diagnosed.stop.as_ref().map_or_else(|| words.label("likely-stop"), |stop| words.finding(stop));
+    let stop = checks.is_empty().then(why);
+    Some(DiagnosisShown { likely, checks, stop })
 }
 
 fn likely(words: &Words, finding: &Finding) -> LikelyShown {

@@ -44,7 +44,7 @@ pub struct CupCell {
 /// What a tip most likely is.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct TipLikely {
-    /// The stable word: sound, worn, partly_plugged, plugged, other_size, doubtful_cup.
+    /// The stable word: sound, worn, partly_plugged, plugged, other_size, at_place, doubtful_cup.
     pub is: &'static str,
     /// The same in the reader's words.
     pub word: String,
