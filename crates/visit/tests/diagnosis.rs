@@ -49,3 +49,103 @@ fn what_the_look_found_counts() {
 fn without_cups_there_is_nothing_to_go_by() {
     assert!(diagnosed("[setting]\npressure = \"40 psi\"\n").is_none());
 }
+
+/// Four rounds of which the first counts: as found, then whatever stands in `more`.
+fn rounds(readings: &str, more: &str) -> Diagnosed {
+    diagnosed(&format!("{}{more}", visit("", readings))).expect("cups")
+}
+
+const LOW: &str = "17, 17, 17, 17, 17, 17, 17, 17";
+
+#[test]
+fn a_round_at_another_pressure_takes_the_offset_apart() {
+    // 8 psi of 40 and of 80 do not reach the tips: 19.2 × √(32 ÷ 40) = 17.2 and 19.2 × √(72 ÷ 40) = 25.8 fl oz.
+    let second = "[[catch.round]]\nafter = \"pressure changed\"\npressure = \"80 psi\"\ntips = [1, 2, 3, 5, 6, 7]\nreadings = [26, 25.5, 26, 26, 25.5, 26]\n";
+    let parts = rounds(LOW, second).found.boom.parts.expect("a second pressure");
+    let zero = parts.zero.expect("a second pressure");
+    assert!(zero.low.as_psi() < 8.0 && zero.high.as_psi() > 8.0 && zero.middle.as_psi() > 3.0, "{parts:?}");
+    // Nobody knows at which pressure, or tips were replaced before: nothing is told.
+    for odd in [
+        second.replace("pressure = \"80 psi\"\n", ""),
+        format!("[[catch.round]]\nafter = \"new tips\"\ntips = [1]\nreadings = [19]\n{second}"),
+    ] {
+        assert!(rounds(LOW, &odd).found.boom.parts.is_none(), "{odd}");
+    }
+}
+
+#[test]
+fn when_the_whole_boom_was_caught_again_at_another_pressure_the_last_round_counts() {
+    let second = "[[catch.round]]\nafter = \"pressure changed\"\npressure = \"20 psi\"\nreadings = [13.5, 13.5, 13.5, 13.5, 13.5, 13.5, 13.5, 13.5]\n";
+    let found = rounds("19, 19, 19, 19, 19, 19, 19, 19", second).found;
+    // 19.2 × √½ = 13.6: as new ones, at 20 psi.
+    assert!(found.boom.offset.abs() < 0.03, "{:?}", found.boom);
+    assert!(found.boom.parts.is_some_and(|parts| parts.zero.is_some()));
+    let unknown =
+        rounds("19, 19, 19, 19, 19, 19, 19, 19", &second.replace("pressure = \"20 psi\"\n", "")).found;
+    assert!(unknown.new_flow.is_none());
+}
+
+#[test]
+fn pressures_at_tips_and_a_new_tip_count() {
+    let at_tip = "[[catch.tip_pressure]]\ntip = 3\npressure = \"32 psi\"\nmarks = \"1 psi\"\n";
+    let found = rounds(LOW, at_tip);
+    assert!(
+        found.findings.iter().any(|finding| finding.code() == "tips_get_pressure"),
+        "{:?}",
+        found.findings
+    );
+    let new = visit("", LOW).replace("[[catch.round]]", "new_tip = [17]\n[[catch.round]]");
+    let parts = diagnosed(&new).and_then(|found| found.found.boom.parts).expect("a new tip");
+    assert!(parts.set.middle.abs() < 0.03, "{parts:?}");
+    let empty = format!("{}[[catch.tip_pressure]]\ntip = 3\n", visit("", LOW));
+    let errors = visit::file::read(empty.as_bytes()).expect_err("no pressure");
+    assert!(errors.to_string().contains("pressure"), "{errors}");
+}
+
+#[test]
+fn a_round_of_swapped_tips_tells_tip_from_place() {
+    let swap = "[[catch.round]]\nafter = \"swapped\"\nswapped = [3, 4]\ntips = [3, 4]\nreadings = [14, 19]\n";
+    let at_place = |more: &str| rounds("19, 19, 14, 19, 19, 19, 19, 19", more).found.tips[2].at_place;
+    assert!(at_place(swap).is_some_and(|chance| chance > 0.9));
+    // Two tips caught are the two that were swapped.
+    let moved = swap.replace("swapped = [3, 4]\n", "").replace("[14, 19]", "[19, 14]");
+    assert!(at_place(&moved).is_some_and(|chance| chance < 0.05));
+    let three = swap.replace("swapped = [3, 4]", "swapped = [3, 4, 5]");
+    let text = format!("{}{three}", visit("", LOW));
+    assert!(visit::file::read(text.as_bytes()).is_err());
+    // The tip is not told as still off or mended: nothing was done to it.
+    let read = visit::file::read(format!("{}{swap}", visit("", "19, 19, 14, 19, 19, 19, 19, 19")).as_bytes());
+    let outcome = findings(&read.expect("a visit"), UnitSystem::Us).expect("worked out");
+    assert!(!outcome.all().any(|(_, finding)| finding.code() == "tip_still_off"));
+}
+
+#[test]
+fn single_tips_that_were_looked_at_count() {
+    let readings = "19, 19, 16, 19, 19, 19, 19, 19";
+    let chance = |look: &str, cause| {
+        diagnosed(&visit(look, readings)).expect("cups").found.tips[2].probability_of(cause)
+    };
+    let size = |look: &str| chance(look, Cause::WrongTip);
+    assert!(size("[look]\nodd_tips = [3]") > 0.95 && size("[look]\nodd_tips = [5]") < 0.1);
+    let partly = |look: &str| chance(look, Cause::PartlyPlugged);
+    assert!(partly("[look]\nstreaky_tips = [3]") > partly("[look]\nstreaky_tips = [5]") + 0.2);
+    let told = diagnosed(&visit(
+        "[look]\ndripping_tips = [2, 3]\nfoam = \"yes\"\nno_drip_after_5_s = \"no\"",
+        readings,
+    ));
+    let codes: Vec<&str> = told.iter().flat_map(|found| &found.findings).map(Coded::code).collect();
+    assert_eq!(codes.iter().filter(|code| **code == "check_valves_leak").count(), 1, "{codes:?}");
+    assert!(codes.contains(&"cups_foam"), "{codes:?}");
+}
+
+#[test]
+fn a_gauge_that_does_not_rest_at_nothing_shows_too_much() {
+    // It rests at 7 psi: of 40 psi 33 reach the tips, and they give √(33 ÷ 40) = 0.91 of 19.2.
+    let readings = "17.5, 17.5, 17.5, 17.5, 17.5, 17.5, 17.5, 17.5";
+    let found =
+        diagnosed(&visit("[look]\ngauge_rests_at = \"7 psi\"\ngauge_back_to_zero = \"no\"", readings))
+            .expect("cups");
+    let parts = found.found.boom.parts.expect("the gauge was looked at");
+    assert!(parts.pressure.is_some_and(|pressure| pressure.high < -0.08), "{parts:?}");
+    assert!(parts.set.low < 0.0 && parts.set.high > 0.0, "{parts:?}");
+}

@@ -88,6 +88,8 @@ fn every_mistake() -> Vec<FileError> {
         "readings = [{ time = \"3 s\" }, { reading = 3, wind = 4 }]",
         "readings = [1, 2]\ntips = [1]",
         "readings = [1, 2]\ntips = [1, 1]",
+        "readings = [1]\nswapped = [1]",
+        "readings = [1]\n[[catch.tip_pressure]]\nmarks = \"1 psi\"",
     ] {
         texts.push(format!("{catch}{round}"));
     }

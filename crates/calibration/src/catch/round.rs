@@ -101,6 +101,8 @@ pub enum RoundKind {
     NewTips,
     /// After the pressure was changed.
     PressureChanged,
+    /// After two tips changed places.
+    Swapped,
     /// After something else, in the user's words.
     After(String),
 }
@@ -114,6 +116,7 @@ impl RoundKind {
             Self::AfterCleaning => "after cleaning",
             Self::NewTips => "new tips",
             Self::PressureChanged => "pressure changed",
+            Self::Swapped => "swapped",
             Self::After(words) => words,
         }
     }
@@ -121,7 +124,7 @@ impl RoundKind {
     /// Looks the word up; other words are kept as they are.
     #[must_use]
     pub fn from_words(words: &str) -> Self {
-        [Self::AsFound, Self::AfterCleaning, Self::NewTips, Self::PressureChanged]
+        [Self::AsFound, Self::AfterCleaning, Self::NewTips, Self::PressureChanged, Self::Swapped]
             .into_iter()
             .find(|kind| kind.word() == words.trim())
             .unwrap_or_else(|| Self::After(words.trim().to_string()))

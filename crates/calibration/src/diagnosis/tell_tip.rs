@@ -209,6 +209,10 @@ fn with_what_to_do(finding: Finding, direction: Direction, tip: &TipDiagnosis, f
 
 /// The tip beside it that is surest to be sound.
 pub(super) fn neighbour(tip: &TipDiagnosis, found: &Diagnosis) -> Option<u32> {
+    if tip.at_place.is_some() {
+        // It was swapped already.
+        return None;
+    }
     found
         .tips
         .iter()

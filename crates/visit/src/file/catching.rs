@@ -2,11 +2,11 @@
 
 use calibration::catch::{Doubtful, Limit, LimitProfile};
 
-use super::mistake::{CATCH_TIME, Mistake, ROUND};
+use super::mistake::{CATCH_TIME, Mistake, ROUND, TIP_PRESSURE};
 use super::readings::{bare_unit, marks_of, of_tip, round, time_of};
 use super::section::Part;
 use super::setting::setting;
-use crate::record::{CatchFacts, CatchTime, Cups, LimitChoice};
+use crate::record::{CatchFacts, CatchTime, Cups, LimitChoice, TipPressureFacts};
 
 /// The most rounds in a visit. Our own limit: at a minute a tip nobody goes along a boom more often in a day.
 const MOST_ROUNDS: usize = 50;
@@ -52,10 +52,23 @@ pub(super) fn catching(part: &Part<'_>) -> Option<CatchFacts> {
             .flatten()
             .collect(),
         rounds,
+        tip_pressures: part.parts("tip_pressure").iter().filter_map(tip_pressure).collect(),
         doubtful: doubtful(part),
         setting: part.part("setting").map(|part| setting(&part)).unwrap_or_default(),
     };
     (!facts.rounds.is_empty()).then_some(facts)
+}
+
+/// Reads one `[[catch.tip_pressure]]`.
+fn tip_pressure(part: &Part<'_>) -> Option<TipPressureFacts> {
+    let marks = part.positive("marks");
+    if !part.has("tip") {
+        part.missing("tip", TIP_PRESSURE);
+    }
+    if !part.has("pressure") {
+        part.missing("pressure", TIP_PRESSURE);
+    }
+    Some(TipPressureFacts { tip: part.count("tip")?, pressure: part.positive("pressure")?, marks })
 }
 
 fn doubtful(part: &Part<'_>) -> Doubtful {

@@ -223,6 +223,16 @@ pub const SECTIONS: &[Section] = &[
                 "strainers in and clean; shut the tank valve before opening one",
             ),
             field("boom_level", YES_NO, "\"yes\"", "boom level and at its height"),
+            field("streaky_tips", Counts, "[4]", "tips whose fan is streaky or to one side"),
+            field("dripping_tips", Counts, "[9]", "tips that still drip five seconds after shutting off"),
+            field("odd_tips", Counts, "[2]", "tips of another size, kind or colour than the rest"),
+            field("foam", YES_NO, "\"no\"", "the cups foam"),
+            field(
+                "gauge_rests_at",
+                Quantity(Pressure),
+                "\"0 psi\"",
+                "what the gauge shows when nothing runs",
+            ),
         ],
     ),
     once(
@@ -310,7 +320,7 @@ pub const SECTIONS: &[Section] = &[
                 "after",
                 Text,
                 "\"as found\"",
-                "as found, after cleaning, new tips, pressure changed, or your own words",
+                "as found, after cleaning, new tips, pressure changed, swapped, or your own words",
             ),
             field(
                 "readings",
@@ -320,6 +330,27 @@ pub const SECTIONS: &[Section] = &[
             ),
             field("tips", Counts, "[7]", "which tips the readings belong to, where not all were caught"),
             field("time", CatchTime, "\"60 s\"", "where it differs from the time above"),
+            field(
+                "pressure",
+                Quantity(Pressure),
+                "\"60 psi\"",
+                "after pressure changed: what the gauge showed",
+            ),
+            field(
+                "swapped",
+                Counts,
+                "[7, 8]",
+                "after swapped: the two tips that changed places; readings go by place",
+            ),
+        ],
+    ),
+    many(
+        "catch.tip_pressure",
+        "a pressure read at a tip with a gauge you trust, while all spray as for the cups",
+        &[
+            field("tip", Count, "5", "at which tip"),
+            field("pressure", Quantity(Pressure), "\"38 psi\"", "what that gauge showed"),
+            field("marks", Quantity(Pressure), "\"1 psi\"", "how far its marks are apart"),
         ],
     ),
     once(

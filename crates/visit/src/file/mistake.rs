@@ -106,6 +106,8 @@ pub(crate) type Wanted = (&'static str, &'static str);
 pub(super) const ROUND: Wanted = ("wanted_round", "the readings, under a line [[catch.round]]");
 pub(super) const CATCH_TIME: Wanted =
     ("wanted_catch_time", "how long each cup was held, as time = \"30 s\", or time = \"as driven\"");
+pub(super) const TIP_PRESSURE: Wanted =
+    ("wanted_tip_pressure", "which tip and what was read there, as tip = 5 and pressure = \"38 psi\"");
 pub(super) const READINGS: Wanted =
     ("wanted_readings", "a reading for each tip, as readings = [14.5, 14, \"-\"]");
 pub(super) const MARKS: Wanted =

@@ -114,7 +114,13 @@ pub(super) fn round(part: &Part<'_>, unit: Option<&Unit>) -> Option<RoundFacts> 
         })
         .collect();
     let kind = part.text("after").map_or(RoundKind::AsFound, |words| RoundKind::from_words(&words));
-    Some(RoundFacts { kind, tips, time: time_of(part, "time") })
+    let swapped = part.counts("swapped");
+    if !swapped.is_empty() && (swapped.len() != 2 || swapped[0] == swapped[1]) {
+        let two = Mistake::value("swapped_tips", "a swap has two tips")
+            .would_do("name the two tips that changed places, as [7, 8]; one round for each swap");
+        part.fault("swapped", two);
+    }
+    Some(RoundFacts { kind, tips, time: time_of(part, "time"), pressure: part.positive("pressure"), swapped })
 }
 
 /// The unit that bare numbers take: that of the cup's marks.

@@ -1,7 +1,7 @@
 //! The setting and the look in the file.
 
 use super::section::Part;
-use crate::record::{Answer, Look, LookItem, Setting, place_from_word};
+use crate::record::{Answer, Look, LookItem, SeenFacts, Setting, place_from_word};
 
 /// Reads `[setting]`, `[drive.setting]` or `[catch.setting]`.
 pub(super) fn setting(part: &Part<'_>) -> Setting {
@@ -23,15 +23,29 @@ pub(super) fn setting(part: &Part<'_>) -> Setting {
     }
 }
 
-/// Reads `[look]`.
-pub(super) fn look(part: &Part<'_>) -> Look {
-    let answer = |word: &str| match word {
+/// Reads what `[look]` tells of single tips, cups and gauge.
+pub(super) fn seen(part: &Part<'_>) -> SeenFacts {
+    SeenFacts {
+        streaky: part.counts("streaky_tips"),
+        dripping: part.counts("dripping_tips"),
+        odd: part.counts("odd_tips"),
+        foam: part.word("foam", &["yes", "no"], yes_or_no),
+        gauge_rests_at: part.quantity("gauge_rests_at"),
+    }
+}
+
+fn yes_or_no(word: &str) -> Option<Answer> {
+    match word {
         "yes" => Some(Answer::Yes),
         "no" => Some(Answer::No),
         _ => None,
-    };
+    }
+}
+
+/// Reads `[look]`.
+pub(super) fn look(part: &Part<'_>) -> Look {
     LookItem::ALL
         .into_iter()
-        .filter_map(|item| part.word(item.word(), &["yes", "no"], answer).map(|answer| (item, answer)))
+        .filter_map(|item| part.word(item.word(), &["yes", "no"], yes_or_no).map(|answer| (item, answer)))
         .collect()
 }

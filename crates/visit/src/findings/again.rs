@@ -33,8 +33,8 @@ pub(super) fn caught_again(
             _ => amount,
         })
     };
-    // At another pressure every tip gives something else, and a second cup of an untouched boom mends nothing.
-    let done = !matches!(later.kind, RoundKind::AsFound | RoundKind::PressureChanged);
+    // At another pressure every tip gives something else; a second cup of an untouched boom and a swap mend nothing.
+    let done = !matches!(later.kind, RoundKind::AsFound | RoundKind::PressureChanged | RoundKind::Swapped);
     let mut findings = Vec::new();
     let mut since = BTreeMap::new();
     for tip in later_summary.tips.iter().filter(|tip| tip.state != TipState::NotCaught) {

@@ -25,6 +25,8 @@ pub struct CatchOutcome {
     pub current: usize,
     /// The errors of reading and timing that were assumed.
     pub doubts: Uncertainties,
+    /// The cups of a new tip fitted for the purpose.
+    pub new_tip: Vec<Catch>,
 }
 
 /// One round.
@@ -97,7 +99,8 @@ pub(super) fn catching(
     }
     let findings = std::mem::take(&mut rounds[current].verdicts.findings);
     rounds[current].verdicts.findings = again::done_since(findings, &since);
-    Ok(Some(CatchOutcome { rounds, current, doubts: test.doubts }))
+    let new_tip = test.new_cups(now.round.time)?;
+    Ok(Some(CatchOutcome { rounds, current, doubts: test.doubts, new_tip }))
 }
 
 fn doubts(facts: &CatchFacts) -> Uncertainties {
@@ -234,11 +237,15 @@ impl Test<'_> {
         super::fitted::rated(self.visit)
     }
 
+    /// The cups of a new tip.
+    fn new_cups(&self, time: Time) -> Result<Vec<Catch>, CheckError> {
+        self.facts.new_tip.iter().map(|reading| self.catch(reading, time)).collect()
+    }
+
     fn new_tip(&self, round: &Round, rated: Option<RatedFlow>) -> Result<Option<NewTip>, CheckError> {
         if !self.facts.new_tip.is_empty() {
-            let caught: Result<Vec<Catch>, CheckError> =
-                self.facts.new_tip.iter().map(|reading| self.catch(reading, round.time)).collect();
-            let tip = TipCatches { number: 0, group: GroupId(0), section: 0, catches: caught? };
+            let catches = self.new_cups(round.time)?;
+            let tip = TipCatches { number: 0, group: GroupId(0), section: 0, catches };
             return NewTip::from_catch(&tip, round.density, &self.doubts)
                 .map(Some)
                 .map_err(CheckError::of("catch.new_tip"));
@@ -266,4 +273,4 @@ impl Test<'_> {
 }
 
 /// The marks taken for a gauge of which nothing is said, 2 psi. Our assumption for a good small gauge.
-const USUAL_GAUGE_MARKS: Pressure = Pressure::psi(2.0);
+pub(super) const USUAL_GAUGE_MARKS: Pressure = Pressure::psi(2.0);

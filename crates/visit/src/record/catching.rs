@@ -1,7 +1,7 @@
 //! The catch test as it was written down.
 
 use calibration::catch::{Doubtful, LimitProfile, RoundKind};
-use units::{AsWritten, Caught, Density, Marks, Time, Volume};
+use units::{AsWritten, Caught, Density, Marks, Pressure, Time, Volume};
 
 use super::setting::Setting;
 
@@ -47,6 +47,21 @@ pub struct RoundFacts {
     pub tips: Vec<(u32, Vec<TipReading>)>,
     /// The time of this round, where it has its own.
     pub time: Option<CatchTime>,
+    /// What the gauge showed, after the pressure was changed.
+    pub pressure: Option<AsWritten<Pressure>>,
+    /// The two tips that changed places, after a swap.
+    pub swapped: Vec<u32>,
+}
+
+/// A pressure read at a tip with a gauge that is trusted.
+#[derive(Clone, Debug, PartialEq)]
+pub struct TipPressureFacts {
+    /// At which tip.
+    pub tip: u32,
+    /// What that gauge showed.
+    pub pressure: AsWritten<Pressure>,
+    /// How far its marks are apart.
+    pub marks: Option<AsWritten<Pressure>>,
 }
 
 /// How far a tip may be off.
@@ -75,6 +90,8 @@ pub struct CatchFacts {
     pub rounds: Vec<RoundFacts>,
     /// Readings of a new tip fitted for the purpose.
     pub new_tip: Vec<TipReading>,
+    /// Pressures read at tips.
+    pub tip_pressures: Vec<TipPressureFacts>,
     /// What to do with readings that cannot be.
     pub doubtful: Doubtful,
     /// What was set otherwise than the visit says.

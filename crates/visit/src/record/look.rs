@@ -1,5 +1,7 @@
 //! The look: two minutes around the sprayer while it sprays clean water.
 
+use units::{AsWritten, Pressure};
+
 /// What is looked at.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum LookItem {
@@ -32,6 +34,21 @@ pub enum Answer {
 
 /// What the look found, in yard order.
 pub type Look = Vec<(LookItem, Answer)>;
+
+/// What was seen of single tips, cups and the gauge.
+#[derive(Clone, Debug, PartialEq, Default)]
+pub struct SeenFacts {
+    /// Tips whose fan is streaky or to one side.
+    pub streaky: Vec<u32>,
+    /// Tips that drip five seconds after shutting off.
+    pub dripping: Vec<u32>,
+    /// Tips of another size, kind or colour than the rest.
+    pub odd: Vec<u32>,
+    /// Whether the cups foam.
+    pub foam: Option<Answer>,
+    /// What the gauge shows when nothing runs.
+    pub gauge_rests_at: Option<AsWritten<Pressure>>,
+}
 
 impl LookItem {
     /// Every item in yard order.

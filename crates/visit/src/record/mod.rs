@@ -10,8 +10,8 @@ mod runs;
 mod said;
 mod setting;
 
-pub use catching::{CatchFacts, CatchTime, Cups, LimitChoice, RoundFacts, TipReading};
-pub use look::{Answer, Look, LookItem};
+pub use catching::{CatchFacts, CatchTime, Cups, LimitChoice, RoundFacts, TipPressureFacts, TipReading};
+pub use look::{Answer, Look, LookItem, SeenFacts};
 pub use machine::{Coverage, Machine, NamedTip, Swath};
 pub use plan::{JobFacts, LabelFacts, PlannedProduct, TargetFacts};
 pub use runs::{DriveFacts, RefillFacts, RunFacts, SpacingFacts, UsedOver, Way};
@@ -29,6 +29,8 @@ pub struct Visit {
     pub setting: Setting,
     /// What the two minutes' look found.
     pub look: Look,
+    /// What was seen of single tips, cups and the gauge.
+    pub seen: SeenFacts,
     /// Where the tips stand.
     pub spacing: Option<SpacingFacts>,
     /// The timed drive.

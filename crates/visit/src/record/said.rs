@@ -54,6 +54,7 @@ pub fn round_said(kind: &RoundKind) -> Arg {
         RoundKind::AfterCleaning => word("round_after_cleaning", "after cleaning"),
         RoundKind::NewTips => word("round_new_tips", "new tips"),
         RoundKind::PressureChanged => word("round_pressure_changed", "pressure changed"),
+        RoundKind::Swapped => word("round_swapped", "tips swapped"),
         RoundKind::After(words) => Arg::Text(words.clone()),
     }
 }

@@ -6,6 +6,7 @@ round-as_found = as found
 round-after_cleaning = after cleaning
 round-new_tips = new tips
 round-pressure_changed = pressure changed
+round-swapped = swapped
 
 ## What a round of cups tells
 

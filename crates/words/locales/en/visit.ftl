@@ -103,6 +103,7 @@ word-round_as_found = as found
 word-round_after_cleaning = after cleaning
 word-round_new_tips = new tips
 word-round_pressure_changed = pressure changed
+word-round_swapped = tips swapped
 
 tip_still_off = Tip { $tip }, { $after }: { $now } in { $time }, still { $off } off the mean of { $mean }. Before it gave { $old }.
     .do = Replace it with a new one of the same kind and size, and catch it again.
@@ -251,6 +252,7 @@ file_value-empty = nothing was given
     .do = { $wanted }
 phrase-wanted_round = the readings, under a line [[catch.round]]
 phrase-wanted_catch_time = how long each cup was held, as time = "30 s", or time = "as driven"
+phrase-wanted_tip_pressure = which tip and what was read there, as tip = 5 and pressure = "38 psi"
 phrase-wanted_readings = a reading for each tip, as readings = [14.5, 14, "-"]
 phrase-wanted_marks = what the tape shows at each tip, as marks = ["0 in", "20 in"]
 phrase-wanted_gaps = each gap, as gaps = ["20 in", "20 1/4 in"]
@@ -283,6 +285,8 @@ file_value-no_readings = there are no readings
     .do = give a reading for each tip, "-" where not caught
 file_value-tips_and_readings = { $named } named, but { $given } readings given
     .do = give one reading for each tip named
+file_value-swapped_tips = a swap has two tips
+    .do = name the two tips that changed places, as [7, 8]; one round for each swap
 file_value-tip_twice = tip { $tip } is named twice
     .do = name each tip once; give its readings as a list
 file_other_kind = this belongs to { $theirs }; { $this }
@@ -386,6 +390,11 @@ field-look-no_drip_after_5_s = nothing drips five seconds after shutting off
 field-look-gauge_back_to_zero = the gauge goes back to zero
 field-look-strainers_clean = strainers in and clean; shut the tank valve before opening one
 field-look-boom_level = boom level and at its height
+field-look-streaky_tips = tips whose fan is streaky or to one side
+field-look-dripping_tips = tips that still drip five seconds after shutting off
+field-look-odd_tips = tips of another size, kind or colour than the rest
+field-look-foam = the cups foam
+field-look-gauge_rests_at = what the gauge shows when nothing runs
 section-spacing = where the tips stand; marks off one stretched tape are better than gaps
 field-spacing-marks = what the tape shows at each tip
 field-spacing-gaps = or each gap measured by itself
@@ -409,10 +418,16 @@ field-catch-new_tip = one new tip of the same size, fitted and caught for the pu
 field-catch-doubtful = readings that cannot be: refuse or keep
 section-catch_setting = where the catch was set otherwise than above
 section-catch_round = one go along the boom; rounds never mix
-field-catch_round-after = as found, after cleaning, new tips, pressure changed, or your own words
+field-catch_round-after = as found, after cleaning, new tips, pressure changed, swapped, or your own words
 field-catch_round-readings = one for each tip from the left; a list where it was caught again; "-" where not caught
 field-catch_round-tips = which tips the readings belong to, where not all were caught
 field-catch_round-time = where it differs from the time above
+field-catch_round-pressure = after pressure changed: what the gauge showed
+field-catch_round-swapped = after swapped: the two tips that changed places; readings go by place
+section-catch_tip_pressure = a pressure read at a tip with a gauge you trust, while all spray as for the cups
+field-catch_tip_pressure-tip = at which tip
+field-catch_tip_pressure-pressure = what that gauge showed
+field-catch_tip_pressure-marks = how far its marks are apart
 section-refill = what was used over a measured distance or a known area, to check the rate
 field-refill-used = what it took to fill up again, or the whole tank
 field-refill-distance = over which distance

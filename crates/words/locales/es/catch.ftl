@@ -6,6 +6,7 @@ round-as_found = tal como estaba
 round-after_cleaning = después de limpiar
 round-new_tips = boquillas nuevas
 round-pressure_changed = con otra presión
+round-swapped = intercambiadas
 
 ## What a round of cups tells
 

@@ -111,6 +111,7 @@ word-round_as_found = tal como estaba
 word-round_after_cleaning = después de limpiar
 word-round_new_tips = boquillas nuevas
 word-round_pressure_changed = con otra presión
+word-round_swapped = con boquillas intercambiadas
 
 tip_still_off = Boquilla { $tip }, { $after }: { $now } en { $time }, todavía { $off } respecto al promedio de { $mean }. Antes echaba { $old }.
     .do = Cámbiela por una nueva del mismo tipo y tamaño, y recójala otra vez.
@@ -271,6 +272,7 @@ file_value-empty = está vacío
     .do = { $wanted }
 phrase-wanted_round = las lecturas, debajo de una línea [[catch.round]]
 phrase-wanted_catch_time = cuánto tiempo se sostuvo cada vaso, como time = "30 s", o time = "as driven" (lo que dura el recorrido)
+phrase-wanted_tip_pressure = en cuál boquilla y lo que se leyó ahí: tip = 5 y pressure = "38 psi"
 phrase-wanted_readings = una lectura por cada boquilla, como readings = [14.5, 14, "-"]
 phrase-wanted_marks = lo que marca la cinta en cada boquilla, como marks = ["0 in", "20 in"]
 phrase-wanted_gaps = cada hueco entre boquillas, como gaps = ["20 in", "20 1/4 in"]
@@ -303,6 +305,8 @@ file_value-no_readings = no hay lecturas
     .do = dé una lectura por cada boquilla, "-" donde no se recogió
 file_value-tips_and_readings = boquillas nombradas: { $named }; lecturas dadas: { $given }
     .do = dé una lectura por cada boquilla nombrada
+file_value-swapped_tips = un intercambio tiene dos boquillas
+    .do = ponga las dos boquillas que cambiaron de lugar: [7, 8]; una ronda por cada intercambio
 file_value-tip_twice = la boquilla { $tip } está nombrada dos veces
     .do = nombre cada boquilla una sola vez; dé sus lecturas en una lista
 file_other_kind = esto es de { $theirs }; { $this }
@@ -407,6 +411,11 @@ field-look-no_drip_after_5_s = nada gotea cinco segundos después de cerrar
 field-look-gauge_back_to_zero = el manómetro vuelve a cero
 field-look-strainers_clean = las mallas están puestas y limpias; cierre la válvula del tanque antes de abrir una
 field-look-boom_level = el aguilón está nivelado y a su altura
+field-look-streaky_tips = boquillas con el abanico rayado o ladeado
+field-look-dripping_tips = boquillas que siguen goteando cinco segundos después de cerrar
+field-look-odd_tips = boquillas de otro tamaño, clase o color que las demás
+field-look-foam = los vasos hacen espuma
+field-look-gauge_rests_at = lo que marca el manómetro sin que corra nada
 section-spacing = dónde van las boquillas; mejor las marcas de una sola cinta estirada que los huecos
 field-spacing-marks = lo que marca la cinta en cada boquilla
 field-spacing-gaps = o cada hueco medido por separado
@@ -430,10 +439,16 @@ field-catch-new_tip = una boquilla nueva del mismo tamaño, puesta y recogida pa
 field-catch-doubtful = lecturas que no pueden ser: refuse (rechazar) o keep (dejar)
 section-catch_setting = lo que en la captura estaba ajustado distinto que arriba
 section-catch_round = una vuelta a todo el aguilón; las rondas no se mezclan
-field-catch_round-after = as found (tal como estaba), after cleaning (después de limpiar), new tips (boquillas nuevas), pressure changed (con otra presión), o sus propias palabras
+field-catch_round-after = as found (tal como estaba), after cleaning (después de limpiar), new tips (boquillas nuevas), pressure changed (con otra presión), swapped (intercambiadas), o sus propias palabras
 field-catch_round-readings = una por boquilla desde la izquierda; una lista donde se recogió otra vez; "-" donde no se recogió
 field-catch_round-tips = de qué boquillas son las lecturas, si no se recogieron todas
 field-catch_round-time = si es distinto del tiempo de arriba
+field-catch_round-pressure = con otra presión: lo que marcó el manómetro
+field-catch_round-swapped = tras intercambiar: las dos boquillas que cambiaron de lugar; las lecturas van por lugar
+section-catch_tip_pressure = la presión leída en una boquilla con un manómetro de confianza, mientras todas echan igual que para los vasos
+field-catch_tip_pressure-tip = en cuál boquilla
+field-catch_tip_pressure-pressure = lo que marcó ese manómetro
+field-catch_tip_pressure-marks = cada cuánto tiene marcas
 section-refill = lo que se gastó en una distancia medida o en un área conocida, para comprobar la dosis
 field-refill-used = lo que hizo falta para rellenar, o el tanque entero
 field-refill-distance = en qué distancia

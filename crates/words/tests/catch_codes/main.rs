@@ -128,8 +128,13 @@ fn labels(said: &mut Said) {
     for profile in profiles() {
         label(said, format!("limit-{}", profile.name), Some(profile.english));
     }
-    for kind in [RoundKind::AsFound, RoundKind::AfterCleaning, RoundKind::NewTips, RoundKind::PressureChanged]
-    {
+    for kind in [
+        RoundKind::AsFound,
+        RoundKind::AfterCleaning,
+        RoundKind::NewTips,
+        RoundKind::PressureChanged,
+        RoundKind::Swapped,
+    ] {
         label(said, format!("round-{}", kind.word().replace(' ', "_")), Some(kind.word()));
     }
     for change in Change::ALL {
