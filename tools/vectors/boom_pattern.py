@@ -25,10 +25,10 @@ AGREE = 2e-9
 SHAPES = {
     "triangle": lambda u: 1 - abs(u),
     "parabola": lambda u: 0.75 * (1 - u * u),
-    "raised_cosine": lambda u: math.cos(math.pi * u / 2) ** 2,
+    "raised-cosine": lambda u: math.cos(math.pi * u / 2) ** 2,
     "beta": lambda u: 15 / 16 * (1 - u * u) ** 2,
     # Normal of 0.42 half widths, cut off at the edges.
-    "truncated_normal": lambda u: math.exp(-u * u / (2 * 0.42**2))
+    "truncated-normal": lambda u: math.exp(-u * u / (2 * 0.42**2))
     / (0.42 * math.sqrt(2 * math.pi) * special.erf(1 / (0.42 * math.sqrt(2)))),
     "even": lambda u: 0.5,
 }
@@ -109,7 +109,7 @@ def set_ups():
         for angle in (80, 110):
             for height in heights:
                 yield f"{shape} {angle} at {height}", even(shape, angle, height)
-    for shape in ("triangle", "raised_cosine"):
+    for shape in ("triangle", "raised-cosine"):
         for angle, height in ((110, 0.5), (80, 0.5), (110, 0.75)):
             for name, changed in (
                 ("plugged", {"flow": 0.0}),

@@ -7,6 +7,7 @@ pub mod course;
 pub mod diagnosis;
 pub mod doubt;
 pub mod drive;
+pub mod pattern;
 pub mod rate;
 pub mod spacing;
 pub mod verdict;

@@ -6,7 +6,7 @@ mod common;
 use common::{Ran, run};
 
 /// Every command with every option that takes a value, each with a good one.
-const COMMANDS: [&[&str]; 11] = [
+const COMMANDS: [&[&str]; 12] = [
     &["course", "--width", "20 in", "--speed", "5 mph"],
     &["speed", "--distance", "204 ft", "--time", "28 s", "--dash", "5 mph", "--timer", "0.2 s"],
     &["speed", "--distance", "204 ft", "--there", "28 s", "--back", "28 s"],
@@ -15,6 +15,19 @@ const COMMANDS: [&[&str]; 11] = [
     &["rate", "--catch", "15 fl oz", "--course", "204 ft", "--width", "20 in", "--kind", "boomless"],
     &["rate", "--used", "6 gal", "--distance", "660 ft", "--swath", "20 ft"],
     &["flow", "--rated", "0.3 gal/min @ 40 psi", "--pressure", "30 psi", "--density", "10 lb/gal"],
+    &[
+        "pattern",
+        "--angle",
+        "110 deg",
+        "--height",
+        "20 in",
+        "--spacing",
+        "20 in",
+        "--tips",
+        "13",
+        "--groove",
+        "100 mm",
+    ],
     &[
         "spacing",
         "--intended",

@@ -6,13 +6,14 @@ mod common;
 use common::{command, finish, folder, root, run, shell_split};
 
 /// Every command with its subcommands.
-const COMMANDS: [&[&str]; 32] = [
+const COMMANDS: [&[&str]; 33] = [
     &[],
     &["course"],
     &["speed"],
     &["rate"],
     &["flow"],
     &["spacing"],
+    &["pattern"],
     &["catch"],
     &["diagnose"],
     &["load"],

@@ -221,6 +221,12 @@ fn every_outcome() -> Vec<Outcome> {
             .replace("1/2 fl oz", "1 g")
             .replace("19", "560"),
     ];
+    // How evenly the ground gets it: with crooked fans, and on a boom too short to tell.
+    let high = |text: String| {
+        text.replace("[setting]", "fan_angle = \"110 deg\"\n[setting]\nboom_height = \"20 in\"")
+    };
+    texts.push(high(boom(even, "[look]\nfans_straight = \"no\"\n")));
+    texts.push(high(boom("19, 19", "").replace("tips = 6", "tips = 2")));
     // The limits about a rate: with a plugged tip, and out of a refill without any cups.
     let refilled = "[sprayer]\ntips = 6\nspacing = \"20 in\"\n[refill]\nused = \"14 gal\"\narea = \"1 ac\"\n";
     for wanted in (10..22).map(|rate| f64::from(rate) + 0.5) {
@@ -396,6 +402,7 @@ fn labels_stand_in_both_languages() {
         Place::Look,
         Place::Spacing,
         Place::Tips,
+        Place::Pattern,
         Place::Drive,
         Place::Setting,
         Place::Rate,

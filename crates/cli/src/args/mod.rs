@@ -8,6 +8,7 @@ mod frame;
 mod help;
 mod mistyped;
 mod notebook;
+mod pattern;
 mod print;
 mod reader;
 mod serve;
@@ -22,6 +23,7 @@ pub use boom::BoomArgs;
 pub use catch::CatchArgs;
 pub use diagnose::DiagnoseArgs;
 pub use notebook::{NotebookArgs, NotebookCommand};
+pub use pattern::PatternArgs;
 pub use print::{FromVisit, PaperArgs, PrintArgs, PrintSheet, SheetArgs};
 pub use reader::{Lang, Numbers, PaperSize, Units, language, typed};
 pub use serve::ServeArgs;
@@ -89,6 +91,8 @@ pub enum Command {
     Flow(FlowArgs),
     /// Whether the tips stand evenly, and the fewest to move
     Spacing(SpacingArgs),
+    /// How evenly the ground gets it across the boom, by height, angle and tips
+    Pattern(PatternArgs),
     /// Catch test: how evenly the tips put out, and which to mend
     Catch(CatchArgs),
     /// What is most likely wrong, and what to look at next

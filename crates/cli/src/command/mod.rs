@@ -16,6 +16,7 @@ mod flow;
 mod input;
 pub mod load;
 mod notebook;
+mod pattern;
 mod print;
 pub mod rate;
 mod serve;
@@ -40,6 +41,7 @@ pub fn run(cli: &Cli, words: &Words) -> Result<Answer, CliError> {
         Command::Rate(args) => rate::run(args, words),
         Command::Flow(args) => flow::run(args, words),
         Command::Spacing(args) => spacing::run(args, words),
+        Command::Pattern(args) => pattern::run(args, words),
         Command::Catch(args) if args.batch.is_some() => catch_batch::run(args, words),
         Command::Catch(args) => catch::run(args, words),
         Command::Diagnose(args) => diagnose::run(args, words),

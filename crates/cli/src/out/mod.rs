@@ -3,6 +3,8 @@
 mod answer;
 pub mod boom_text;
 mod json;
+pub mod pattern_lines;
+pub mod pattern_object;
 mod visit_again;
 mod visit_answer;
 mod visit_cups;

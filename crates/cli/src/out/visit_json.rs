@@ -4,7 +4,7 @@ use planning::{Deviation, Judged, RangedAmount, RangedPerArea};
 use serde_json::{Map, Value, json};
 use units::{Kind, UnitSystem};
 use visit::Visit;
-use visit::findings::{CatchOutcome, Outcome, RateOutcome, Repeat, TankOutcome};
+use visit::findings::{CatchOutcome, Outcome, PatternOutcome, RateOutcome, Repeat, TankOutcome};
 use visit::record::{About, Setting, place_word};
 use words::Words;
 
@@ -25,6 +25,7 @@ pub fn object(visit: &Visit, outcome: &Outcome, words: &Words) -> Value {
     put("spacing", outcome.spacing.as_ref().map(|part| spacing::object(part, words)));
     put("speed", outcome.speed.as_ref().map(|part| speed::object(part, words)));
     put("catch", outcome.catch.as_ref().map(|part| catch_object(part, words)));
+    put("pattern", outcome.pattern.as_ref().map(|part| pattern(part, words)));
     put("rate", outcome.rate.as_ref().map(|part| rate_object(part, words)));
     put("target", outcome.target.as_ref().map(|part| target(part, words)));
     put("change", outcome.change.as_ref().map(|part| json!({ "findings": findings(&part.findings, words) })));
@@ -43,6 +44,17 @@ pub fn object(visit: &Visit, outcome: &Outcome, words: &Words) -> Value {
     );
     put("actions", Some(actions(outcome, words)));
     Value::Object(object)
+}
+
+/// The pattern across the boom; where the boom is too short to tell, what is told of that.
+fn pattern(part: &PatternOutcome, words: &Words) -> Value {
+    let told: Vec<units::Finding> = part.findings().cloned().collect();
+    let mut object = match &part.across {
+        Some(across) => super::pattern_object::object(across, None, words),
+        None => json!({}),
+    };
+    object["findings"] = findings(&told, words);
+    object
 }
 
 fn about(about: &About) -> Option<Value> {
@@ -87,6 +99,9 @@ fn setting_fields(setting: &Setting, system: UnitSystem) -> Value {
         .collect();
     if let Some(pressure) = &setting.pressure {
         object.insert("pressure".into(), quantity(pressure.value(), Kind::Pressure, system));
+    }
+    if let Some(height) = &setting.boom_height {
+        object.insert("boom_height".into(), quantity(height.value(), Kind::Width, system));
     }
     if let Some(place) = setting.pressure_read_at {
         object.insert("pressure_read_at".into(), Value::from(place_word(place)));

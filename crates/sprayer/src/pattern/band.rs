@@ -43,9 +43,9 @@ pub struct Pattern {
     pub lowest: Band,
     /// What the thickest judged groove gets.
     pub highest: Band,
-    /// The tips over the thinnest groove of the fan in which it is thinnest.
+    /// The tips over the thinnest groove of the fan in which it is thinnest; none where there are many places as thin.
     pub under_lowest: Vec<u32>,
-    /// The tips over the thickest.
+    /// The tips over the thickest; none where there are many places as thick.
     pub under_highest: Vec<u32>,
 }
 
@@ -76,19 +76,19 @@ pub fn pattern(boom: &SprayBoom, fans: &[Fan], grooves: &Grooves) -> Result<Patt
             judged: laid.judged.contains(&place),
         })
         .collect();
-    let most = |worse: fn(&Extreme, &Extreme) -> bool, of: fn(&Evenness) -> &Extreme| {
-        fans.iter().map(of).reduce(|one, other| if worse(other, one) { other } else { one })
-    };
-    let over = |extreme: Option<&Extreme>| {
-        let groove = extreme.and_then(|extreme| grooves.get(extreme.groove));
+    let thinnest = fans.iter().reduce(|one, two| if two.lowest.dose < one.lowest.dose { two } else { one });
+    let thickest = fans.iter().reduce(|one, two| if two.highest.dose > one.highest.dose { two } else { one });
+    let over = |fan: Option<&Evenness>, extreme: fn(&Evenness) -> Extreme| {
+        let of = fan.filter(|fan| laid.stands_out(&fan.doses, extreme(fan).dose));
+        let groove = of.and_then(|fan| grooves.get(extreme(fan).groove));
         groove.map(|groove| boom.over((groove.from + groove.to) / 2.0)).unwrap_or_default()
     };
     Ok(Pattern {
         spread: Band::over(fans.iter().map(|fan| fan.spread)),
         lowest: Band::over(fans.iter().map(|fan| fan.lowest.dose)),
         highest: Band::over(fans.iter().map(|fan| fan.highest.dose)),
-        under_lowest: over(most(|one, other| one.dose < other.dose, |fan| &fan.lowest)),
-        under_highest: over(most(|one, other| one.dose > other.dose, |fan| &fan.highest)),
+        under_lowest: over(thinnest, |fan| fan.lowest),
+        under_highest: over(thickest, |fan| fan.highest),
         grooves,
         fans,
     })

@@ -74,6 +74,10 @@ const MOST_GROOVES: f64 = 10_000.0;
 const ALIKE: f64 = 1e-9;
 /// Neighbours within this of the thinnest are as thin as it. Our own choice: half a percent, which no cup shows.
 const AS_THIN: f64 = 0.005;
+/// Places within this of the thinnest are about as thin. Our own choice: what one set of grooves or the next may show.
+const ABOUT_AS_THIN: f64 = 0.03;
+/// So many places may be about as thin and still be named. Our own choice: a fault has one, or one on either side.
+const FEW: usize = 2;
 
 impl Laid {
     /// Lays grooves under all the fans.
@@ -174,6 +178,18 @@ impl Laid {
         let highest = self.extreme(&doses, |dose, now| dose > now + ALIKE);
         let spread = (off / (number(self.judged.len()) - 1.0)).sqrt();
         Ok(Evenness { fan: fan.word(), mean: mean * spacing, spread, lowest, highest, doses })
+    }
+
+    /// Whether this thinnest or thickest stands out: not all alike, and no more than a few places about as thin or as thick.
+    pub(super) fn stands_out(&self, doses: &[f64], dose: f64) -> bool {
+        let judged = doses.get(self.judged.clone()).unwrap_or_default();
+        let mut before = false;
+        let begins = judged.iter().filter(|one| {
+            let alike = (*one - dose).abs() < ABOUT_AS_THIN;
+            let was = core::mem::replace(&mut before, alike);
+            alike && !was
+        });
+        (dose - 1.0).abs() >= ABOUT_AS_THIN && begins.count() <= FEW
     }
 
     /// The judged groove beyond all others.

@@ -1,6 +1,6 @@
 //! The heights at which a pattern is even enough, whichever of the shapes the fans have.
 
-use units::{Angle, Length, Quantity};
+use units::{Angle, Length, Quantity, Verdict};
 
 use super::band::pattern;
 use super::boom::SprayBoom;
@@ -26,8 +26,7 @@ const TRIED: u32 = 51;
 /// How many spacings in the middle are judged. Our own choice: grooves of 100 mm under tips 20 in apart repeat no sooner.
 const SPACINGS: f64 = 4.0;
 
-/// Returns the heights, in ranges from the lowest up, at which sound tips all alike spread no more than the limit for every
-/// one of the fans.
+/// Returns the heights, in ranges from the lowest up, at which sound tips all alike hold the limit for every one of the fans.
 ///
 /// *Assumptions*: as [`pattern`]; tried from 0.25 to 1.25 m in steps of 20 mm.
 ///
@@ -74,5 +73,5 @@ fn is_good(
     let boom = SprayBoom::alike(tips, spacing, height, angle)?;
     let grooves = Grooves { judged: Judged::Middle(spacing * SPACINGS), ..Grooves::default() };
     let pattern = pattern(&boom, fans, &grooves)?;
-    Ok(pattern.spread.high <= limit.spread)
+    Ok(pattern.verdict(limit) == Verdict::Within)
 }

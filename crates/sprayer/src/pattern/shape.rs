@@ -68,9 +68,9 @@ impl Shape {
         match self {
             Self::Triangle => "triangle",
             Self::Parabola => "parabola",
-            Self::RaisedCosine => "raised_cosine",
+            Self::RaisedCosine => "raised-cosine",
             Self::Beta => "beta",
-            Self::TruncatedNormal => "truncated_normal",
+            Self::TruncatedNormal => "truncated-normal",
             Self::EvenFan => "even",
         }
     }

@@ -86,7 +86,7 @@ const fn field(name: &'static str, shape: Shape, example: &'static str, english:
     Field { name, shape, example, english }
 }
 
-use Dimension::{Area, Density, Length, Pressure, Speed, Time, Volume, VolumePerArea};
+use Dimension::{Angle, Area, Density, Length, Pressure, Speed, Time, Volume, VolumePerArea};
 use Shape::{
     CatchTime, Count, Counts, Day, FlowAtPressure, Limit, Marks, Percent, Price, ProductRate, Quantities,
     Quantity, Readings, Runs, Text, Word,
@@ -117,6 +117,7 @@ const SETTING: &[Field] = &[
         "a rate controller on or in manual; for a catch it must be in manual",
     ),
     field("water_in_tank", Text, "\"half full\"", "how full the tank was"),
+    field("boom_height", Quantity(Length), "\"20 in\"", "how high the tips are over what is sprayed"),
 ];
 
 /// Every section, in yard order.
@@ -159,6 +160,12 @@ pub const SECTIONS: &[Section] = &[
             ),
             field("tip_size", Text, "\"03\"", "the ISO size printed on the tip; or give rated"),
             field("rated", FlowAtPressure, "\"0.30 gal/min @ 40 psi\"", "the maker's flow with water"),
+            field(
+                "fan_angle",
+                Quantity(Angle),
+                "\"110 deg\"",
+                "for kind boom: how wide the fans spray at the job's pressure; it falls with the pressure",
+            ),
             field("tank", Quantity(Volume), "\"200 gal\"", "what the tank holds"),
             field(
                 "held_by",

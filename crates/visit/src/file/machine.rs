@@ -24,6 +24,7 @@ pub(super) fn machine(part: &Part<'_>) -> Option<Machine> {
     let machine = Machine {
         coverage: coverage?,
         tip: tip(part),
+        fan_angle: part.positive("fan_angle"),
         tank: part.positive("tank"),
         held_by: part.word(
             "held_by",
@@ -41,6 +42,7 @@ const OF_KINDS: &[(&str, &[&str])] = &[
     ("groups", &["boom", "band", "directed"]),
     ("mounting", &["boom", "band", "directed"]),
     ("spacing", &["boom", "band"]),
+    ("fan_angle", &["boom"]),
     ("band_width", &["band"]),
     ("row_spacing", &["directed"]),
     ("tips_per_row", &["directed"]),

@@ -20,6 +20,7 @@ pub(super) fn setting(part: &Part<'_>) -> Setting {
         sections_on: part.text("sections_on"),
         controller: part.text("controller"),
         water_in_tank: part.text("water_in_tank"),
+        boom_height: part.positive("boom_height"),
     }
 }
 

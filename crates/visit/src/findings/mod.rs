@@ -9,6 +9,7 @@ mod drive;
 mod error;
 mod fitted;
 mod look;
+mod pattern;
 mod plugged;
 mod rate;
 mod repeat;
@@ -21,6 +22,7 @@ pub use change::change_advice;
 pub use diagnosis::diagnosis;
 pub use error::CheckError;
 pub use fitted::rated as fitted_flow;
+pub use pattern::PatternOutcome;
 pub use rate::RateOutcome;
 pub use repeat::Repeat;
 pub use tank::TankOutcome;
@@ -46,6 +48,8 @@ pub struct Outcome {
     pub speed: Option<DriveSpeed>,
     /// The catch test, round by round.
     pub catch: Option<CatchOutcome>,
+    /// How evenly the ground gets it across the boom, where height and fan angle are given.
+    pub pattern: Option<PatternOutcome>,
     /// What it puts out.
     pub rate: Option<RateOutcome>,
     /// What is wanted against what it puts out.
@@ -71,6 +75,7 @@ pub fn findings(visit: &Visit, jugs: UnitSystem) -> Result<Outcome, CheckError> 
     let spacing = spacing::spacing(visit)?;
     let speed = drive::drive(visit)?;
     let catch = catching::catching(visit, speed.as_ref())?;
+    let pattern = pattern::pattern(visit, spacing.as_ref(), catch.as_ref())?;
     let rate = rate::rate(visit, speed.as_ref(), catch.as_ref(), setting.as_ref())?;
     let target = tank::target(visit, rate.as_ref())?;
     let change = change::change(visit, rate.as_ref(), speed.as_ref(), target.as_ref())?;
@@ -82,6 +87,7 @@ pub fn findings(visit: &Visit, jugs: UnitSystem) -> Result<Outcome, CheckError> 
         spacing,
         speed,
         catch,
+        pattern,
         rate,
         target,
         change,
@@ -101,6 +107,7 @@ impl Outcome {
         let spacing = self.spacing.iter().flat_map(|part| &part.findings).map(|one| (Place::Spacing, one));
         let speed = self.speed.iter().flat_map(|part| &part.findings).map(|one| (Place::Drive, one));
         let catch = self.catch.iter().flat_map(CatchOutcome::findings).map(|one| (Place::Tips, one));
+        let pattern = self.pattern.iter().flat_map(PatternOutcome::findings).map(|one| (Place::Pattern, one));
         let rate = self.rate.iter().flat_map(RateOutcome::findings).map(|one| (Place::Rate, one));
         let target = self.target.iter().flat_map(|part| &part.findings).map(|one| (Place::Rate, one));
         let change = self.change.iter().flat_map(|part| &part.findings).map(|one| (Place::Change, one));
@@ -111,6 +118,7 @@ impl Outcome {
             .chain(spacing)
             .chain(speed)
             .chain(catch)
+            .chain(pattern)
             .chain(rate)
             .chain(target)
             .chain(change)

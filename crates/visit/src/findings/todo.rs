@@ -13,6 +13,8 @@ pub enum Place {
     Spacing,
     /// The tips.
     Tips,
+    /// The pattern across the boom.
+    Pattern,
     /// The drive.
     Drive,
     /// The setting.
@@ -35,6 +37,7 @@ impl Place {
             Self::Look => "look",
             Self::Spacing => "spacing",
             Self::Tips => "tips",
+            Self::Pattern => "pattern",
             Self::Drive => "drive",
             Self::Setting => "setting",
             Self::Rate => "rate",

@@ -1,7 +1,7 @@
 //! What the machine is: what it covers the ground with, its tip, its tank, what holds its pressure.
 
 use sprayer::{BoomLayout, PressureControl, TipSize};
-use units::{AsWritten, Flow, Length, Pressure, Volume};
+use units::{Angle, AsWritten, Flow, Length, Pressure, Volume};
 
 /// What the machine is.
 #[derive(Clone, Debug, PartialEq)]
@@ -10,6 +10,8 @@ pub struct Machine {
     pub coverage: Coverage,
     /// The tip that is fitted, where it is known.
     pub tip: Option<NamedTip>,
+    /// The angle of its fans at the job's pressure, where it is known.
+    pub fan_angle: Option<AsWritten<Angle>>,
     /// What the tank holds.
     pub tank: Option<AsWritten<Volume>>,
     /// What holds the pressure; asked, never guessed.

@@ -1,6 +1,6 @@
 //! The setting to repeat: gear, engine, pressure and where it was read, what was on, how full the tank was.
 
-use units::{AsWritten, Pressure, ReadPlace};
+use units::{AsWritten, Length, Pressure, ReadPlace};
 
 /// How the sprayer was set. What nobody wrote down is absent.
 #[derive(Clone, Debug, PartialEq, Default)]
@@ -25,6 +25,8 @@ pub struct Setting {
     pub controller: Option<String>,
     /// How full the tank was.
     pub water_in_tank: Option<String>,
+    /// How high the tips are over what is sprayed.
+    pub boom_height: Option<AsWritten<Length>>,
 }
 
 impl Setting {
@@ -43,6 +45,7 @@ impl Setting {
             sections_on: text(&self.sections_on, &general.sections_on),
             controller: text(&self.controller, &general.controller),
             water_in_tank: text(&self.water_in_tank, &general.water_in_tank),
+            boom_height: self.boom_height.clone().or_else(|| general.boom_height.clone()),
         }
     }
 }
