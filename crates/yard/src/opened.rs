@@ -221,6 +221,18 @@ pub fn worked_out(visit: &Visit, units: UnitSystem) -> (Outcome, Vec<CheckError>
             Err(error) => {
                 let part = error.part.split('.').next().unwrap_or_default();
                 match part {
+                    // A wrong angle or height takes nothing with it but the pattern.
+                    _ if error.part == "sprayer.fan_angle" => {
+                        left.machine =
+                            left.machine.map(|machine| visit::record::Machine { fan_angle: None, ..machine });
+                    }
+                    _ if error.part == "setting.boom_height" => {
+                        left.setting.boom_height = None;
+                        left.drive = left.drive.map(|mut drive| {
+                            drive.setting.boom_height = None;
+                            drive
+                        });
+                    }
                     "spacing" => left.spacing = None,
                     "drive" => left.drive = None,
                     "catch" => left.catch = None,

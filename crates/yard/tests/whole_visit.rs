@@ -38,6 +38,8 @@ fn demo_by_taps(phone: &mut Phone) {
         ("setting.agitation", "on"),
         ("setting.sections_on", "all"),
         ("setting.water_in_tank", "half full"),
+        ("setting.boom_height", "20 in"),
+        ("sprayer.fan_angle", "110 deg"),
         ("look.tips_alike", "yes"),
         ("look.all_spraying", "yes"),
         ("look.fans_straight", "yes"),

@@ -74,6 +74,7 @@ fn units_for(field: &str, dimension: Dimension, metric: bool) -> Vec<&'static st
             | "spacing.tape_marks"
             | "sprayer.band_width"
             | "sprayer.row_spacing"
+            | "setting.boom_height"
     );
     let (us, si): (&[&'static str], &[&'static str]) = match dimension {
         Dimension::Length if short => (&["in"], &["cm"]),
@@ -86,6 +87,7 @@ fn units_for(field: &str, dimension: Dimension, metric: bool) -> Vec<&'static st
         Dimension::Speed => (&["mph"], &["km/h"]),
         Dimension::Time => (&["s"], &["s"]),
         Dimension::Density => (&["lb/gal"], &["kg/L"]),
+        Dimension::Angle => (&["deg"], &["deg"]),
         _ => (&[], &[]),
     };
     let (first, second) = if metric { (si, us) } else { (us, si) };
@@ -106,6 +108,9 @@ const fn at_hand(field: &str, metric: bool) -> &'static [&'static str] {
         (b"spacing.tape_marks", true) => &["1 cm", "0.5 cm"],
         (b"setting.gauge_marks", false) => &["2 psi", "1 psi", "5 psi", "10 psi"],
         (b"catch.limit", _) => &["10 %", "5 %"],
+        (b"sprayer.fan_angle", _) => &["110 deg", "80 deg"],
+        (b"setting.boom_height", false) => &["20 in", "18 in", "30 in"],
+        (b"setting.boom_height", true) => &["50 cm", "60 cm", "75 cm"],
         _ => &[],
     }
 }
@@ -324,6 +329,14 @@ pub fn field_names(state: &State, step: Step) -> Vec<&'static str> {
             "look.gauge_back_to_zero",
             "look.strainers_clean",
             "look.boom_level",
+        ],
+        // An angle is asked of booms that spray the whole width: where fans are meant to overlap.
+        Step::Spacing if matches!(kind, "" | "boom") => &[
+            "spacing.tape_marks",
+            "spacing.marks",
+            "spacing.cannot_move",
+            "sprayer.fan_angle",
+            "setting.boom_height",
         ],
         Step::Spacing => &["spacing.tape_marks", "spacing.marks", "spacing.cannot_move"],
         Step::Drive => &["drive.course", "drive.dash"],

@@ -42,7 +42,7 @@ pub struct Again {
 const fn places(step: Step) -> &'static [Place] {
     match step {
         Step::Look => &[Place::Look],
-        Step::Spacing => &[Place::Spacing],
+        Step::Spacing => &[Place::Spacing, Place::Pattern],
         Step::Drive => &[Place::Drive],
         Step::Catch => &[Place::Tips],
         Step::Rate => &[Place::Rate],
