@@ -10,4 +10,5 @@ pub mod drive;
 pub mod pattern;
 pub mod rate;
 pub mod spacing;
+pub mod symptoms;
 pub mod verdict;
