@@ -30,6 +30,7 @@ fn wrong(field: &Field) -> Vec<String> {
         Shape::Count => bare(&["0", "-3", "2.5", "\"many\"", "true", "99999999999999999999"]),
         Shape::Counts => bare(&["3", "[0]", "[-1]", "[\"x\"]", "[true]"]),
         Shape::Percent => [quoted(&["300 %", "-5 %", "0 %", "5", "5 in", "corn"]), bare(&["true"])].concat(),
+        Shape::Words(_) => bare(&["3", "[\"purple\"]", "[true]", "[1]", "true"]),
         Shape::Word(_) => [quoted(&["purple", ""]), bare(&["true", "1"])].concat(),
         Shape::FlowAtPressure => {
             quoted(&["0.3 gal/min", "fast @ 40 psi", "0.3 gal/min @ 40", "corn", "40 psi @ 0.3 gal/min"])

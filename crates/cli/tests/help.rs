@@ -16,6 +16,7 @@ const COMMANDS: [&[&str]; 33] = [
     &["pattern"],
     &["catch"],
     &["diagnose"],
+    &["symptom"],
     &["load"],
     &["boom"],
     &["visit"],

@@ -144,9 +144,7 @@ impl Arg {
             Self::Tips(tips) => tips_text(tips),
             Self::Text(text) | Self::Money(text) => text.clone(),
             Self::Word { english, .. } => (*english).to_string(),
-            Self::Phrases(phrases) => {
-                phrases.iter().map(|phrase| phrase.text(system)).collect::<Vec<_>>().join("; ")
-            }
+            Self::Phrases(phrases) => phrases_joined(phrases.iter().map(|phrase| phrase.text(system))),
             Self::Parts(parts) => parts
                 .iter()
                 .map(|(number, unit)| format!("{number} {}", unit.text()))
@@ -155,6 +153,19 @@ impl Arg {
             Self::Verdict(verdict) => verdict.word().replace('_', " "),
         }
     }
+}
+
+/// Phrases one after the other: whole sentences stand side by side, parts of one are parted.
+#[must_use]
+pub fn phrases_joined(phrases: impl Iterator<Item = String>) -> String {
+    let mut all = String::new();
+    for phrase in phrases {
+        if !all.is_empty() {
+            all.push_str(if all.ends_with(['.', '?']) { " " } else { "; " });
+        }
+        all.push_str(&phrase);
+    }
+    all
 }
 
 /// A part of a sentence with its own code and arguments, so that it too can be said in another language.

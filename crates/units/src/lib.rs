@@ -41,7 +41,7 @@ mod verdict;
 mod working;
 mod written;
 
-pub use amount::{Amount, Arg, Args, Phrase};
+pub use amount::{Amount, Arg, Args, Phrase, phrases_joined};
 pub use as_written::AsWritten;
 pub use coded::Coded;
 pub use dimension::Dimension;

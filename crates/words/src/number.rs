@@ -1,6 +1,6 @@
 //! Numbers and amounts as the reader writes them.
 
-use units::{Amount, Arg, Unit, percent_text, sensible, sensible_doubt, sensible_with_doubt};
+use units::{Amount, Arg, Unit, percent_text, phrases_joined, sensible, sensible_doubt, sensible_with_doubt};
 
 use crate::catalogue::Words;
 use crate::reader::NumberFormat;
@@ -165,9 +165,7 @@ impl Words {
             Arg::Word { code, english } => {
                 self.find(&format!("word-{code}"), None).unwrap_or_else(|| (*english).to_string())
             }
-            Arg::Phrases(phrases) => {
-                phrases.iter().map(|phrase| self.phrase(phrase)).collect::<Vec<_>>().join("; ")
-            }
+            Arg::Phrases(phrases) => phrases_joined(phrases.iter().map(|phrase| self.phrase(phrase))),
             Arg::Parts(parts) => parts
                 .iter()
                 .map(|(number, unit)| format!("{} {}", self.digits(number), self.unit_of(number, unit)))

@@ -18,9 +18,10 @@ fn key(coded: &dyn Coded) -> String {
 }
 
 fn in_our_file(key: &str) -> bool {
-    let files = sources(Language::English);
-    let ours = files.iter().find(|(name, _)| *name == "visit").expect("visit.ftl").1;
-    ours.lines().any(|line| line.strip_prefix(key).is_some_and(|rest| rest.starts_with(" =")))
+    let files = sources(Language::English).iter().filter(|(name, _)| ["visit", "symptoms"].contains(name));
+    files
+        .flat_map(|(_, text)| text.lines())
+        .any(|line| line.strip_prefix(key).is_some_and(|rest| rest.starts_with(" =")))
 }
 
 /// A place for an argument that nothing was put in.
@@ -194,6 +195,10 @@ fn every_outcome() -> Vec<Outcome> {
     );
     let mut texts = vec![
         format!("[look]\n{looked}"),
+        "[symptoms]\nseen = [\"needle_jumps\", \"foam\"]\ndrive = \"shaft\"\nair_chamber = \"no\"\n".to_string(),
+        "[symptoms]\nseen = [\"drips\"]\nyes = [\"single_tips_drip\"]\nno = [\"drip_stops\"]\n".to_string(),
+        "[symptoms]\nseen = [\"section_weak\"]\nabsent = [\"foam\"]\nskipped = [\"valve_sticks\", \"section_strainer_dirty\"]\n"
+            .to_string(),
         boom(even, "").replace("[catch]", drive).replace("[[catch.round]]", catch),
         again("19, 19, 23, 19, 19, 19", "after cleaning", "3", "23"),
         again("19, 19, 23, 19, 19, 19", "new tips", "3", "19"),
@@ -256,6 +261,8 @@ fn every_refusal() -> Vec<CheckError> {
         boom("19, 19, 19, 19, 19, 19, 19", ""),
         "[refill]\nused = \"14 gal\"\ndistance = \"300 ft\"\n".to_string(),
         "[spacing]\ngaps = [\"20 in\"]\n".to_string(),
+        "[symptoms]\nseen = [\"foam\"]\nabsent = [\"foam\"]\n".to_string(),
+        "[symptoms]\nseen = [\"weak_engine_off\"]\ndrive = \"shaft\"\n".to_string(),
     ]
     .iter()
     .map(|text| work_out(text).expect_err("refused"))
@@ -400,6 +407,7 @@ fn labels_stand_in_both_languages() {
     let read = [ReadPlace::Pump, ReadPlace::Manifold, ReadPlace::Boom, ReadPlace::Tip, ReadPlace::Cab];
     let places = [
         Place::Look,
+        Place::Symptoms,
         Place::Spacing,
         Place::Tips,
         Place::Pattern,

@@ -2,6 +2,7 @@
 
 use std::rc::Rc;
 
+use calibration::symptoms::{Check, Outcome, Symptom};
 use notebook::{DeviceId, Line, NotebookId, RowId, ThingId};
 use words::{Reader, Words};
 
@@ -126,6 +127,12 @@ pub enum Event {
         /// The place in the list of values.
         index: usize,
     },
+    /// A symptom is seen, or no longer.
+    Symptom(Symptom),
+    /// A check is answered; or its answer is taken back.
+    Checked(Check, Option<Outcome>),
+    /// A part of the screen comes into view, by its id.
+    LookAt(&'static str),
     /// A caution was seen to, by its key.
     MadeSafe(&'static str),
 

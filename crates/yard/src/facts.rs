@@ -32,6 +32,7 @@ pub fn value_of(field: &str, text: &str) -> Value {
     match field_of(field).map(|field| field.shape) {
         Some(Shape::Count) => count(text),
         Some(Shape::Counts) => Value::List(words().map(count).collect()),
+        Some(Shape::Words(_)) => Value::List(words().map(Value::text).collect()),
         Some(Shape::Quantities(_)) => Value::List(parts().map(Value::text).collect()),
         Some(Shape::Readings) => Value::List(parts().map(Value::text).collect()),
         _ => Value::text(text),

@@ -21,6 +21,7 @@ mod shelf;
 pub mod shown;
 mod state;
 mod step;
+mod symptoms;
 mod usable;
 mod write;
 

@@ -207,8 +207,8 @@ pub fn fold_one<'a>(
     folded(&book).visits.remove(&id).unwrap_or_default()
 }
 
-/// How often a part is left out before we stop looking for what can be worked out. Our own choice: there are ten parts.
-const TRIES: usize = 10;
+/// How often a part is left out before we stop looking for what can be worked out. Our own choice: there are eleven parts.
+const TRIES: usize = 11;
 
 /// What follows from a visit, part by part: what cannot be stands aside, so that the rest is still told.
 #[must_use]
@@ -233,6 +233,7 @@ pub fn worked_out(visit: &Visit, units: UnitSystem) -> (Outcome, Vec<CheckError>
                             drive
                         });
                     }
+                    "symptoms" => left.symptoms = visit::record::SymptomFacts::default(),
                     "spacing" => left.spacing = None,
                     "drive" => left.drive = None,
                     "catch" => left.catch = None,

@@ -172,6 +172,8 @@ pub enum Screen {
     HandsFree,
     /// The watch of the timed drive; the whole screen starts and stops it.
     DriveWatch,
+    /// What is seen beside the readings, and one check at a time.
+    Symptoms,
     /// How a number came about.
     Why(WhyOf),
     /// A sheet to hand over.

@@ -128,6 +128,9 @@ fn done_by_person(state: &mut State, event: Event, with: &mut With<'_>) -> Vec<E
         Event::AddProduct => return state.add_product(with),
         Event::StrikeRow { list, row } => return state.strike_row(&list, row, with),
         Event::Choose { field, index } => return state.choose(&field, index, with),
+        Event::Symptom(symptom) => return state.symptom(symptom, with),
+        Event::Checked(check, outcome) => return state.checked(check, outcome, with),
+        Event::LookAt(id) => return vec![Effect::Focus(id.to_string())],
         Event::MadeSafe(key) => {
             if let Some(visit) = &mut state.visit
                 && !visit.made_safe.remove(key)

@@ -174,6 +174,8 @@ pub struct CheckRow {
     pub check: Check,
     /// On which sprayers it can be made.
     pub fits: Fits,
+    /// With which symptom it is worth asking; with any where there is none.
+    pub only_with: Option<Symptom>,
     /// What must be so before.
     pub before: &'static [Before],
     /// The minutes it takes. Our assumption.

@@ -69,3 +69,7 @@ pub const SECTION_CLOSED: f64 = 0.10;
 /// Volts at a 12 V pump while it runs, below which it is weak.
 /// Common practice, from memory: a full battery under load holds 12 V, and wires should lose less than half a volt.
 pub const PUMP_VOLTS: f64 = 12.0;
+
+/// How far a tip may be over a new one, as a share.
+/// Source: Univ. of Wyoming Extension, 2021: 10 percent or more over a new tip.
+pub const TIP_OVER_NEW: f64 = 0.10;

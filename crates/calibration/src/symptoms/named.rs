@@ -11,6 +11,9 @@ macro_rules! named {
             /// All of them, in the order they are listed.
             pub const ALL: &'static [Self] = &[$(Self::$value,)*];
 
+            /// Their words, in the same order.
+            pub const WORDS: &'static [&'static str] = &[$($word,)*];
+
             /// The stable word in files and JSON, and its name among the sentences.
             #[must_use]
             pub const fn word(self) -> &'static str {

@@ -3,7 +3,7 @@
 
 use super::check::{Check, CheckRow};
 use super::rank::SETTLED;
-use super::signs::Signs;
+use super::signs::{Seen, Signs};
 use super::tables::{check_row, says_yes};
 use super::trouble::Trouble;
 
@@ -22,14 +22,29 @@ pub enum NextStep {
 /// Our own choice: with ln 2 = 0.69 for a question that settles an even chance, this is a fourteenth of one.
 pub const TELLS_FROM: f64 = 0.05;
 
+/// Causes less likely than this are no longer in play: no check is made for their sake. Our own choice.
+pub const IN_PLAY: f64 = 0.05;
+
+/// The causes in play, their chances adding to 1.
+#[must_use]
+pub fn in_play(chances: &[(Trouble, f64)]) -> Vec<(Trouble, f64)> {
+    let mut left: Vec<(Trouble, f64)> =
+        chances.iter().copied().filter(|(_, chance)| *chance >= IN_PLAY).collect();
+    let sum: f64 = left.iter().map(|(_, chance)| chance).sum();
+    left.iter_mut().for_each(|(_, chance)| *chance /= sum);
+    left
+}
+
 pub(super) fn next(signs: &Signs, chances: &[(Trouble, f64)]) -> NextStep {
     let likeliest = chances.iter().map(|(_, chance)| *chance).fold(0.0, f64::max);
-    if likeliest >= SETTLED {
+    let chances = &in_play(chances);
+    if likeliest >= SETTLED || chances.len() == 1 {
         return NextStep::Settled;
     }
     let open = |row: &CheckRow| {
         row.fits.on(&signs.pumping)
             && signs.of_check(row.check).is_none()
+            && row.only_with.is_none_or(|symptom| signs.of_symptom(symptom) == Some(Seen::Present))
             && row.check.said_by().is_none_or(|symptom| signs.of_symptom(symptom).is_none())
             && tells(chances, row.check) >= TELLS_FROM
     };

@@ -49,15 +49,25 @@ pub fn ranked(signs: &Signs) -> Result<Ranked, SignsError> {
     Ok(Ranked { causes, next: next(signs, &chances) })
 }
 
-/// The chance of each cause that this sprayer can have, in the table's order. Everything is taken in the table's order, so
-/// that the order of the answers does not matter, to the last digit.
-pub(super) fn chances(signs: &Signs) -> Vec<(Trouble, f64)> {
-    let weight = |trouble: Trouble| {
-        let mut weight = trouble_row(trouble).common.share();
+/// What speaks for a cause: their product over that of all causes is its chance.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) struct Weighed {
+    /// How common it is.
+    pub common: f64,
+    /// How often it brings what is seen, and not what is not.
+    pub seen: f64,
+    /// How often the checks are answered so.
+    pub checked: f64,
+}
+
+impl Weighed {
+    /// Everything is taken in the table's order, so that the order of the answers does not matter, to the last digit.
+    pub fn of(signs: &Signs, trouble: Trouble) -> Self {
+        let mut weighed = Self { common: trouble_row(trouble).common.share(), seen: 1.0, checked: 1.0 };
         for symptom in Symptom::ALL {
             match signs.of_symptom(*symptom) {
-                Some(Seen::Present) => weight *= brings(trouble, *symptom).share(),
-                Some(Seen::Absent) => weight *= 1.0 - brings(trouble, *symptom).share(),
+                Some(Seen::Present) => weighed.seen *= brings(trouble, *symptom).share(),
+                Some(Seen::Absent) => weighed.seen *= 1.0 - brings(trouble, *symptom).share(),
                 None => {}
             }
         }
@@ -67,18 +77,29 @@ pub(super) fn chances(signs: &Signs) -> Vec<(Trouble, f64)> {
                 continue;
             }
             match signs.of_check(*check) {
-                Some(Outcome::Yes) => weight *= says_yes(*check, trouble).share(),
-                Some(Outcome::No) => weight *= 1.0 - says_yes(*check, trouble).share(),
+                Some(Outcome::Yes) => weighed.checked *= says_yes(*check, trouble).share(),
+                Some(Outcome::No) => weighed.checked *= 1.0 - says_yes(*check, trouble).share(),
                 Some(Outcome::Skipped) | None => {}
             }
         }
-        weight
-    };
-    let mut all: Vec<(Trouble, f64)> = Trouble::ALL
-        .iter()
-        .filter(|trouble| trouble_row(**trouble).fits.on(&signs.pumping))
-        .map(|trouble| (*trouble, weight(*trouble)))
-        .collect();
+        weighed
+    }
+
+    /// All of it together.
+    pub const fn whole(&self) -> f64 {
+        self.common * self.seen * self.checked
+    }
+}
+
+/// The causes that this sprayer can have, in the table's order.
+pub(super) fn possible(signs: &Signs) -> impl Iterator<Item = Trouble> {
+    Trouble::ALL.iter().copied().filter(|trouble| trouble_row(*trouble).fits.on(&signs.pumping))
+}
+
+/// The chance of each cause that this sprayer can have, in the table's order.
+fn chances(signs: &Signs) -> Vec<(Trouble, f64)> {
+    let mut all: Vec<(Trouble, f64)> =
+        possible(signs).map(|trouble| (trouble, Weighed::of(signs, trouble).whole())).collect();
     let sum: f64 = all.iter().map(|(_, weight)| weight).sum();
     all.iter_mut().for_each(|(_, weight)| *weight /= sum);
     all

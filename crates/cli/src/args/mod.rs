@@ -13,6 +13,7 @@ mod print;
 mod reader;
 mod serve;
 mod steps;
+mod symptom;
 mod visit;
 
 use clap::{CommandFactory, FromArgMatches, Parser, Subcommand};
@@ -28,6 +29,7 @@ pub use print::{FromVisit, PaperArgs, PrintArgs, PrintSheet, SheetArgs};
 pub use reader::{Lang, Numbers, PaperSize, Units, language, typed};
 pub use serve::ServeArgs;
 pub use steps::{CourseArgs, FlowArgs, LoadArgs, RateArgs, SpacingArgs, SpeedArgs, WidthKind};
+pub use symptom::SymptomArgs;
 pub use visit::{VisitArgs, VisitCommand};
 
 /// Calibrate a boom sprayer: readings in, what it puts out, what to fix and what goes in the tank out.
@@ -97,6 +99,8 @@ pub enum Command {
     Catch(CatchArgs),
     /// What is most likely wrong, and what to look at next
     Diagnose(DiagnoseArgs),
+    /// What is seen beside the readings: what brings it, and the next check
+    Symptom(SymptomArgs),
     /// Loads and product for an area
     Load(LoadArgs),
     /// Pressure and flow at every tip, from the boom's hoses, valves and bodies

@@ -23,6 +23,8 @@ mod serve;
 mod sheet;
 pub mod spacing;
 pub mod speed;
+mod symptom;
+mod symptom_table;
 mod visit_check;
 mod visit_new;
 mod visit_schema;
@@ -45,6 +47,7 @@ pub fn run(cli: &Cli, words: &Words) -> Result<Answer, CliError> {
         Command::Catch(args) if args.batch.is_some() => catch_batch::run(args, words),
         Command::Catch(args) => catch::run(args, words),
         Command::Diagnose(args) => diagnose::run(args, words),
+        Command::Symptom(args) => symptom::run(args, words),
         Command::Load(args) => load::run(args, words),
         Command::Boom(args) => boom::run(args, words),
         Command::Visit(args) => match &args.command {

@@ -1,10 +1,13 @@
 //! The JSON object of a visit; each part is absent where the file has nothing for it.
 
+use calibration::symptoms::NextStep;
 use planning::{Deviation, Judged, RangedAmount, RangedPerArea};
 use serde_json::{Map, Value, json};
 use units::{Kind, UnitSystem};
 use visit::Visit;
-use visit::findings::{CatchOutcome, Outcome, PatternOutcome, RateOutcome, Repeat, TankOutcome};
+use visit::findings::{
+    CatchOutcome, Outcome, PatternOutcome, RateOutcome, Repeat, SymptomOutcome, TankOutcome,
+};
 use visit::record::{About, Setting, place_word};
 use words::Words;
 
@@ -22,6 +25,7 @@ pub fn object(visit: &Visit, outcome: &Outcome, words: &Words) -> Value {
     put("visit", about(&visit.about));
     put("setting", outcome.setting.as_ref().map(|repeat| setting(repeat, words)));
     put("look", (!visit.look.is_empty()).then(|| look(visit, outcome, words)));
+    put("symptoms", outcome.symptoms.as_ref().map(|part| symptoms(part, words)));
     put("spacing", outcome.spacing.as_ref().map(|part| spacing::object(part, words)));
     put("speed", outcome.speed.as_ref().map(|part| speed::object(part, words)));
     put("catch", outcome.catch.as_ref().map(|part| catch_object(part, words)));
@@ -119,6 +123,21 @@ fn look(visit: &Visit, outcome: &Outcome, words: &Words) -> Value {
         })
         .collect();
     json!({ "seen": seen, "findings": findings(&outcome.look, words) })
+}
+
+fn symptoms(part: &SymptomOutcome, words: &Words) -> Value {
+    let causes: Vec<Value> = part
+        .ranked
+        .causes
+        .iter()
+        .map(|one| json!({ "code": one.trouble.word(), "chance": number(one.chance) }))
+        .collect();
+    let (next, stop) = match part.ranked.next {
+        NextStep::Check(check) => (Value::from(check.word()), Value::Null),
+        NextStep::Settled => (Value::Null, Value::from("settled")),
+        NextStep::NothingMore => (Value::Null, Value::from("nothing_more")),
+    };
+    json!({ "causes": causes, "next": next, "stop": stop, "findings": findings(&part.findings, words) })
 }
 
 fn catch_object(part: &CatchOutcome, words: &Words) -> Value {

@@ -56,6 +56,8 @@ pub enum Shape {
     Percent,
     /// One of a few words.
     Word(&'static [&'static str]),
+    /// Several of a few words.
+    Words(&'static [&'static str]),
     /// A flow at a pressure.
     FlowAtPressure,
     /// A product's rate.
@@ -89,8 +91,10 @@ const fn field(name: &'static str, shape: Shape, example: &'static str, english:
 use Dimension::{Angle, Area, Density, Length, Pressure, Speed, Time, Volume, VolumePerArea};
 use Shape::{
     CatchTime, Count, Counts, Day, FlowAtPressure, Limit, Marks, Percent, Price, ProductRate, Quantities,
-    Quantity, Readings, Runs, Text, Word,
+    Quantity, Readings, Runs, Text, Word, Words,
 };
+
+use calibration::symptoms::{AirChamber, Check, Drive, Symptom};
 
 /// Words of [`Field`]s that answer yes or no.
 const YES_NO: Shape = Word(&["yes", "no"]);
@@ -240,6 +244,24 @@ pub const SECTIONS: &[Section] = &[
                 "\"0 psi\"",
                 "what the gauge shows when nothing runs",
             ),
+        ],
+    ),
+    once(
+        "symptoms",
+        "what is seen beside the readings, and how checks were answered; evenswath symptom tells the words",
+        &[
+            field("seen", Words(Symptom::WORDS), "[\"needle_jumps\", \"foam\"]", "what is seen"),
+            field("absent", Words(Symptom::WORDS), "[\"knocks\"]", "what was looked for and is not there"),
+            field(
+                "drive",
+                Word(Drive::WORDS),
+                "\"shaft\"",
+                "what drives the pump: shaft (PTO, engine, belt) or 12_volt",
+            ),
+            field("air_chamber", Word(AirChamber::WORDS), "\"yes\"", "whether the pump has an air chamber"),
+            field("yes", Words(Check::WORDS), "[\"milky_water\"]", "checks answered with yes"),
+            field("no", Words(Check::WORDS), "[\"tank_low\"]", "checks answered with no"),
+            field("skipped", Words(Check::WORDS), "[\"hose_flat\"]", "checks left out"),
         ],
     ),
     once(

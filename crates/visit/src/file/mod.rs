@@ -78,6 +78,7 @@ fn visit_of(whole: &Part<'_>) -> Visit {
         setting: whole.part("setting").map_or_else(Setting::default, |part| setting::setting(&part)),
         look: whole.part("look").map(|part| setting::look(&part)).unwrap_or_default(),
         seen: whole.part("look").map(|part| setting::seen(&part)).unwrap_or_default(),
+        symptoms: whole.part("symptoms").map(|part| setting::symptoms(&part)).unwrap_or_default(),
         spacing: whole.part("spacing").and_then(|part| ground::spacing(&part)),
         drive: whole.part("drive").and_then(|part| ground::drive(&part)),
         catch: whole.part("catch").and_then(|part| catching::catching(&part)),

@@ -52,6 +52,10 @@ fn field_schema(field: &Field) -> String {
             let words: Vec<String> = words.iter().map(|word| quoted(word)).collect();
             format!("{{\"enum\": [{}]}}", words.join(", "))
         }
+        Shape::Words(words) => {
+            let words: Vec<String> = words.iter().map(|word| quoted(word)).collect();
+            format!("{{\"type\": \"array\", \"items\": {{\"enum\": [{}]}}}}", words.join(", "))
+        }
         Shape::Quantities(dimension) => {
             format!(
                 "{{\"type\": \"array\", \"items\": {{\"type\": \"string\", \"description\": {}}}}}",

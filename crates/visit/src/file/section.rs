@@ -239,7 +239,21 @@ impl<'a> Part<'a> {
 
     /// One of a few words.
     pub fn word<T>(&self, name: &str, words: &[&str], look_up: impl Fn(&str) -> Option<T>) -> Option<T> {
-        let value = self.value(name)?;
+        self.word_of(name, self.value(name)?, words, look_up)
+    }
+
+    /// A list of a few words.
+    pub fn words<T>(&self, name: &str, words: &[&str], look_up: impl Fn(&str) -> Option<T> + Copy) -> Vec<T> {
+        self.list(name).iter().filter_map(|value| self.word_of(name, value, words, look_up)).collect()
+    }
+
+    fn word_of<T>(
+        &self,
+        name: &str,
+        value: &Spanned<DeValue<'_>>,
+        words: &[&str],
+        look_up: impl Fn(&str) -> Option<T>,
+    ) -> Option<T> {
         let text = self.text_of(name, value)?;
         let found = look_up(text.trim());
         if found.is_none() {

@@ -1,7 +1,9 @@
-//! The setting and the look in the file.
+//! The setting, the look and the symptoms in the file.
+
+use calibration::symptoms::{AirChamber, Check, Drive, Symptom};
 
 use super::section::Part;
-use crate::record::{Answer, Look, LookItem, SeenFacts, Setting, place_from_word};
+use crate::record::{Answer, Look, LookItem, SeenFacts, Setting, SymptomFacts, place_from_word};
 
 /// Reads `[setting]`, `[drive.setting]` or `[catch.setting]`.
 pub(super) fn setting(part: &Part<'_>) -> Setting {
@@ -49,4 +51,19 @@ pub(super) fn look(part: &Part<'_>) -> Look {
         .into_iter()
         .filter_map(|item| part.word(item.word(), &["yes", "no"], yes_or_no).map(|answer| (item, answer)))
         .collect()
+}
+
+/// Reads `[symptoms]`.
+pub(super) fn symptoms(part: &Part<'_>) -> SymptomFacts {
+    let seen = |name| part.words(name, Symptom::WORDS, Symptom::from_word);
+    let checks = |name| part.words(name, Check::WORDS, Check::from_word);
+    SymptomFacts {
+        drive: part.word("drive", Drive::WORDS, Drive::from_word),
+        air_chamber: part.word("air_chamber", AirChamber::WORDS, AirChamber::from_word),
+        seen: seen("seen"),
+        absent: seen("absent"),
+        yes: checks("yes"),
+        no: checks("no"),
+        skipped: checks("skipped"),
+    }
 }

@@ -14,6 +14,7 @@ mod plugged;
 mod rate;
 mod repeat;
 mod spacing;
+mod symptoms;
 mod tank;
 mod todo;
 
@@ -25,6 +26,7 @@ pub use fitted::rated as fitted_flow;
 pub use pattern::PatternOutcome;
 pub use rate::RateOutcome;
 pub use repeat::Repeat;
+pub use symptoms::SymptomOutcome;
 pub use tank::TankOutcome;
 pub use todo::{Action, Place};
 
@@ -42,6 +44,8 @@ pub struct Outcome {
     pub setting: Option<Repeat>,
     /// What the look found.
     pub look: Vec<Finding>,
+    /// What most likely brings what was seen beside the readings.
+    pub symptoms: Option<SymptomOutcome>,
     /// Where the tips stand.
     pub spacing: Option<Spacing>,
     /// The speed.
@@ -72,6 +76,7 @@ pub struct Outcome {
 pub fn findings(visit: &Visit, jugs: UnitSystem) -> Result<Outcome, CheckError> {
     let setting = repeat::repeat(visit);
     let look = look::look(&visit.look);
+    let symptoms = symptoms::symptoms(visit)?;
     let spacing = spacing::spacing(visit)?;
     let speed = drive::drive(visit)?;
     let catch = catching::catching(visit, speed.as_ref())?;
@@ -84,6 +89,7 @@ pub fn findings(visit: &Visit, jugs: UnitSystem) -> Result<Outcome, CheckError> 
     let mut outcome = Outcome {
         setting,
         look,
+        symptoms,
         spacing,
         speed,
         catch,
@@ -104,6 +110,7 @@ impl Outcome {
     pub fn all(&self) -> impl Iterator<Item = (Place, &Finding)> {
         let setting = self.setting.iter().flat_map(|part| &part.findings).map(|one| (Place::Setting, one));
         let look = self.look.iter().map(|one| (Place::Look, one));
+        let symptoms = self.symptoms.iter().flat_map(|part| &part.findings).map(|one| (Place::Symptoms, one));
         let spacing = self.spacing.iter().flat_map(|part| &part.findings).map(|one| (Place::Spacing, one));
         let speed = self.speed.iter().flat_map(|part| &part.findings).map(|one| (Place::Drive, one));
         let catch = self.catch.iter().flat_map(CatchOutcome::findings).map(|one| (Place::Tips, one));
@@ -115,6 +122,7 @@ impl Outcome {
         let cost = self.cost.iter().flat_map(|part| &part.findings).map(|one| (Place::Cost, one));
         setting
             .chain(look)
+            .chain(symptoms)
             .chain(spacing)
             .chain(speed)
             .chain(catch)

@@ -9,6 +9,8 @@ use super::Outcome;
 pub enum Place {
     /// What was looked at.
     Look,
+    /// What was seen beside the readings.
+    Symptoms,
     /// Where the tips stand.
     Spacing,
     /// The tips.
@@ -35,6 +37,7 @@ impl Place {
     pub const fn word(self) -> &'static str {
         match self {
             Self::Look => "look",
+            Self::Symptoms => "symptoms",
             Self::Spacing => "spacing",
             Self::Tips => "tips",
             Self::Pattern => "pattern",

@@ -9,6 +9,7 @@ mod plan;
 mod runs;
 mod said;
 mod setting;
+mod symptoms;
 
 pub use catching::{CatchFacts, CatchTime, Cups, LimitChoice, RoundFacts, TipPressureFacts, TipReading};
 pub use look::{Answer, Look, LookItem, SeenFacts};
@@ -17,6 +18,7 @@ pub use plan::{JobFacts, LabelFacts, PlannedProduct, TargetFacts};
 pub use runs::{DriveFacts, RefillFacts, RunFacts, SpacingFacts, UsedOver, Way};
 pub use said::{Switch, round_said, setting_said};
 pub use setting::{Setting, place_from_word, place_word};
+pub use symptoms::SymptomFacts;
 
 /// One sprayer on one day.
 #[derive(Clone, Debug, PartialEq, Default)]
@@ -31,6 +33,8 @@ pub struct Visit {
     pub look: Look,
     /// What was seen of single tips, cups and the gauge.
     pub seen: SeenFacts,
+    /// What was seen beside the readings.
+    pub symptoms: SymptomFacts,
     /// Where the tips stand.
     pub spacing: Option<SpacingFacts>,
     /// The timed drive.

@@ -25,7 +25,11 @@ pub fn body(step: Step) -> AnyView {
         Step::Rate => {
             view! { <Fields step/><Found step/><Why says="yard-why_rate" of=WhyOf::Rate/> }.into_any()
         }
-        Step::Machine | Step::Look | Step::Spacing | Step::Repeat => {
+        Step::Look | Step::Repeat => {
+            let on = to(app(), "yard-symptoms_to", "line", Screen::Symptoms);
+            view! { <Fields step/><div class="wide-only"><Drawn step/></div>{on}<Found step/> }.into_any()
+        }
+        Step::Machine | Step::Spacing => {
             view! { <Fields step/><div class="wide-only"><Drawn step/></div><Found step/> }.into_any()
         }
     }

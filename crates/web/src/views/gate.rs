@@ -102,6 +102,7 @@ fn Begin() -> impl IntoView {
     let opening = app.memo(|state| state.holder().is_none());
     let (new, looking) = (app.label("yard-new_sprayer"), app.label("yard-just_looking"));
     let keeps_nothing = app.label("yard-just_looking_keeps");
+    let (symptoms, symptoms_how) = (app.label("yard-symptoms_to"), app.label("yard-symptoms_gate"));
     let begin = move |of, keep| app.send(Event::Begin { of, keep });
     view! {
         <section>
@@ -117,6 +118,13 @@ fn Begin() -> impl IntoView {
                 <button type="button" class="line" disabled=move || opening.get() on:click=move |_| begin(None, Keep::JustLooking)>
                     <span class="name">{move || looking.get()}</span>
                     <span class="under">{move || keeps_nothing.get()}</span>
+                </button>
+                <button type="button" class="line" disabled=move || opening.get() on:click=move |_| {
+                    begin(None, Keep::JustLooking);
+                    app.send(Event::Go(Screen::Symptoms));
+                }>
+                    <span class="name">{move || symptoms.get()}</span>
+                    <span class="under">{move || symptoms_how.get()}</span>
                 </button>
             </div>
         </section>

@@ -22,5 +22,6 @@ mod settings;
 mod sheet;
 mod step;
 mod stepper;
+mod symptoms;
 mod visit;
 mod why;

@@ -13,6 +13,7 @@ use super::notices::Notices;
 use super::row::CupRow;
 use super::settings::Settings;
 use super::sheet::SheetScreen;
+use super::symptoms::SymptomsScreen;
 use super::visit::VisitSheet;
 use super::why::WhyScreen;
 use crate::app::app;
@@ -43,6 +44,7 @@ fn shown(screen: Screen) -> AnyView {
         Screen::CupRow => view! { <CupRow/> }.into_any(),
         Screen::HandsFree => view! { <HandsFreeFace/> }.into_any(),
         Screen::DriveWatch => view! { <DriveWatchFace/> }.into_any(),
+        Screen::Symptoms => view! { <SymptomsScreen/> }.into_any(),
         Screen::Why(of) => view! { <WhyScreen of/> }.into_any(),
         Screen::Sheet(kind) => view! { <SheetScreen kind/> }.into_any(),
         Screen::LastTime => view! { <LastTime/> }.into_any(),
@@ -60,6 +62,7 @@ const fn name(screen: &Screen) -> &'static str {
         Screen::CupRow => "at-row",
         Screen::HandsFree => "at-hands-free",
         Screen::DriveWatch => "at-drive",
+        Screen::Symptoms => "at-symptoms",
         Screen::Why(_) => "at-why",
         Screen::Sheet(_) => "at-sheet",
         Screen::LastTime => "at-last-time",

@@ -507,3 +507,37 @@ help-completions-after =
       evenswath completions bash > evenswath.bash
 help-completions-shell = The shell
 value-SHELL = SHELL
+
+## Symptoms
+
+line-symptoms = What is seen
+line-symptoms_how = Give the words of what is seen, as in `evenswath symptom needle_jumps foam`. With --json the whole table: causes, checks, and where each row is from.
+line-symptoms_seen = Seen: { $seen }.
+line-symptom_cause = { $cause }: { $how } ({ $chance })
+line-symptom_next = Look at next ({ $minutes } min)
+line-symptom_answer = Answer by adding `--yes { $check }` or `--no { $check }`; `--skip { $check }` leaves it out.
+line-symptom_remedy = What puts it right
+line-symptom_stop = No further
+symptom_word = "{ $given }" is not one of the words here
+    .do = words that would do: { $words }
+help-symptom = What is seen beside the readings: what brings it, and the next check
+help-symptom-after =
+    Examples:
+      evenswath symptom                                        the symptoms and their words
+      evenswath symptom needle_jumps foam --drive shaft        causes, the likeliest first, and the next check
+      evenswath symptom needle_jumps foam --drive shaft --no tank_low --yes milky_water
+      evenswath symptom --json                                 the whole table as data
+help-symptom-seen = What is seen, by its word; none lists the words
+value-SYMPTOM = SYMPTOM
+help-symptom-absent = A symptom that was looked for and is not there; give it once for each
+help-symptom-drive = What drives the pump: shaft (PTO, engine, belt) or 12_volt
+value-DRIVE = DRIVE
+help-symptom-control = What holds the pressure: by_hand (a regulator) or controller
+value-CONTROL = CONTROL
+help-symptom-air_chamber = Whether the pump has an air chamber: yes or no
+value-YES_NO = YES_NO
+help-symptom-pressure = The pressure that is sprayed at, which decides how far the needle may swing
+help-symptom-yes = A check whose question is answered with yes; give it once for each
+value-CHECK = CHECK
+help-symptom-no = A check whose question is answered with no
+help-symptom-skip = A check that is not wanted

@@ -31,6 +31,7 @@ look_boom_not_level = The boom is not level, or not at its height.
 ## The part of the visit an action belongs to
 
 place-look = look
+place-symptoms = symptoms
 place-spacing = spacing
 place-tips = tips
 place-pattern = pattern across the boom
@@ -398,6 +399,14 @@ field-look-dripping_tips = tips that still drip five seconds after shutting off
 field-look-odd_tips = tips of another size, kind or colour than the rest
 field-look-foam = the cups foam
 field-look-gauge_rests_at = what the gauge shows when nothing runs
+section-symptoms = what is seen beside the readings, and how checks were answered; evenswath symptom tells the words
+field-symptoms-seen = what is seen
+field-symptoms-absent = what was looked for and is not there
+field-symptoms-drive = what drives the pump: shaft (PTO, engine, belt) or 12_volt
+field-symptoms-air_chamber = whether the pump has an air chamber
+field-symptoms-yes = checks answered with yes
+field-symptoms-no = checks answered with no
+field-symptoms-skipped = checks left out
 section-spacing = where the tips stand; marks off one stretched tape are better than gaps
 field-spacing-marks = what the tape shows at each tip
 field-spacing-gaps = or each gap measured by itself

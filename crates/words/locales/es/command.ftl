@@ -507,3 +507,37 @@ help-completions-after =
       evenswath completions bash > evenswath.bash
 help-completions-shell = El intérprete de órdenes (shell)
 value-SHELL = SHELL
+
+## Señas
+
+line-symptoms = Lo que se ve
+line-symptoms_how = Dé las palabras de lo que se ve, como en `evenswath symptom needle_jumps foam`. Con --json, toda la tabla: causas, revisiones y de dónde sale cada renglón.
+line-symptoms_seen = Se ve: { $seen }.
+line-symptom_cause = { $cause }: { $how } ({ $chance })
+line-symptom_next = Revise ahora ({ $minutes } min)
+line-symptom_answer = Conteste agregando `--yes { $check }` o `--no { $check }`; `--skip { $check }` la deja fuera.
+line-symptom_remedy = Qué lo arregla
+line-symptom_stop = Hasta aquí
+symptom_word = "{ $given }" no es una de las palabras de aquí
+    .do = palabras que sirven: { $words }
+help-symptom = Lo que se ve fuera de lo medido: qué lo causa, y la revisión que sigue
+help-symptom-after =
+    Ejemplos:
+      evenswath symptom                                        lo que puede verse, con sus palabras
+      evenswath symptom needle_jumps foam --drive shaft        causas, primero la más probable, y la revisión que sigue
+      evenswath symptom needle_jumps foam --drive shaft --no tank_low --yes milky_water
+      evenswath symptom --json                                 toda la tabla como datos
+help-symptom-seen = Lo que se ve, por su palabra; sin ninguna, las enlista
+value-SYMPTOM = SEÑA
+help-symptom-absent = Una seña que se buscó y no está; una vez por cada una
+help-symptom-drive = Qué mueve la bomba: shaft (toma de fuerza, motor, banda) o 12_volt
+value-DRIVE = MANDO
+help-symptom-control = Qué sostiene la presión: by_hand (un regulador) o controller (controlador)
+value-CONTROL = CONTROL
+help-symptom-air_chamber = Si la bomba tiene cámara de aire: yes (sí) o no
+value-YES_NO = SÍ_NO
+help-symptom-pressure = La presión con que se aplica, que decide cuánto puede moverse la aguja
+help-symptom-yes = Una revisión cuya pregunta se contesta con sí; una vez por cada una
+value-CHECK = REVISIÓN
+help-symptom-no = Una revisión cuya pregunta se contesta con no
+help-symptom-skip = Una revisión que no se quiere

@@ -31,6 +31,7 @@ look_boom_not_level = El aguilón no está nivelado o no está a su altura.
 ## The part of the visit an action belongs to
 
 place-look = revisión
+place-symptoms = señas
 place-spacing = separación
 place-tips = boquillas
 place-pattern = reparto a lo ancho del aguilón
@@ -419,6 +420,14 @@ field-look-dripping_tips = boquillas que siguen goteando cinco segundos después
 field-look-odd_tips = boquillas de otro tamaño, clase o color que las demás
 field-look-foam = los vasos hacen espuma
 field-look-gauge_rests_at = lo que marca el manómetro sin que corra nada
+section-symptoms = lo que se ve fuera de lo medido, y cómo se contestaron las revisiones; evenswath symptom da las palabras
+field-symptoms-seen = lo que se ve
+field-symptoms-absent = lo que se buscó y no está
+field-symptoms-drive = qué mueve la bomba: shaft (toma de fuerza, motor, banda) o 12_volt
+field-symptoms-air_chamber = si la bomba tiene cámara de aire
+field-symptoms-yes = revisiones contestadas con sí
+field-symptoms-no = revisiones contestadas con no
+field-symptoms-skipped = revisiones que se dejaron fuera
 section-spacing = dónde van las boquillas; mejor las marcas de una sola cinta estirada que los huecos
 field-spacing-marks = lo que marca la cinta en cada boquilla
 field-spacing-gaps = o cada hueco medido por separado

@@ -41,7 +41,7 @@ pub struct Again {
 /// The parts of a visit whose findings stand under a step.
 const fn places(step: Step) -> &'static [Place] {
     match step {
-        Step::Look => &[Place::Look],
+        Step::Look => &[Place::Look, Place::Symptoms],
         Step::Spacing => &[Place::Spacing, Place::Pattern],
         Step::Drive => &[Place::Drive],
         Step::Catch => &[Place::Tips],

@@ -10,6 +10,7 @@ mod last_time;
 mod lines;
 mod row;
 mod step;
+mod symptoms;
 mod why;
 
 pub use cups::{CupScreen, SideOfMean, SoFar, cup_screen, small_row};
@@ -25,4 +26,5 @@ pub use last_time::{LastVisit, last_time};
 pub use lines::{action_text, answer, rate_line, tank_line, visit_name, visit_under};
 pub use row::{CupCell, CupSection, TipLikely, cup_sections};
 pub use step::{CAUTIONS, Mark, StepShown, drawings, next_step, steps};
+pub use symptoms::{AnsweredShown, IsSeen, SymptomCheckShown, SymptomShown, SymptomsShown, symptoms};
 pub use why::{Worked, has_why, why};

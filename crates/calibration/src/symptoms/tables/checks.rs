@@ -6,12 +6,14 @@ use crate::symptoms::grade::Grade::{Always, Even, Never, Often, Seldom, Sometime
 use crate::symptoms::grade::{COMMON_PRACTICE, Grade};
 use crate::symptoms::limits;
 use crate::symptoms::pumping::Fits;
+use crate::symptoms::symptom::Symptom;
 use crate::symptoms::trouble::Trouble as T;
 
 const fn row(risk: Risk, check: Check, before: &'static [Before], minutes: f64) -> CheckRow {
     CheckRow {
         check,
         fits: Fits::All,
+        only_with: None,
         before,
         minutes,
         costs: Costs::Nothing,
@@ -25,6 +27,11 @@ const fn row(risk: Risk, check: Check, before: &'static [Before], minutes: f64) 
 impl CheckRow {
     const fn on(mut self, fits: Fits) -> Self {
         self.fits = fits;
+        self
+    }
+
+    const fn only_with(mut self, symptom: Symptom) -> Self {
+        self.only_with = Some(symptom);
         self
     }
 
@@ -60,8 +67,11 @@ use Risk::{AtControls, HandsOn, Looking, Opening};
 pub(super) const ROWS: [CheckRow; 32] = [
     row(Looking, Check::TankLow, STOPPED, 1.0).yes(&[(T::LowWater, Always)], Seldom),
     row(Looking, Check::LineAboveWater, STOPPED, 1.0)
+        .only_with(Symptom::Foam)
         .yes(&[(T::Splashing, Always), (T::LowWater, Often)], Sometimes),
-    row(Looking, Check::NotWater, STOPPED, 1.0).yes(&[(T::Foaming, Always)], Sometimes),
+    row(Looking, Check::NotWater, STOPPED, 1.0)
+        .only_with(Symptom::Foam)
+        .yes(&[(T::Foaming, Always)], Sometimes),
     row(Looking, Check::MilkyWater, RUNS, 3.0).yes(
         &[(T::SuctionAir, Often), (T::LowWater, Often), (T::Splashing, Even), (T::Agitation, Sometimes)],
         Seldom,
@@ -158,23 +168,19 @@ pub(super) const ROWS: [CheckRow; 32] = [
         .on(Fits::TwelveVolt)
         .yes(&[(T::PressureSwitch, Always), (T::HotMotor, Sometimes)], Seldom),
     row(Looking, Check::SingleTipsDrip, RUNS, 2.0)
+        .only_with(Symptom::Drips)
         .by(limits::ORDER)
         .yes(&[(T::CheckValves, Always), (T::BoomAir, Sometimes), (T::SectionValve, Seldom)], Even),
     row(Looking, Check::DripStops, RUNS, 2.0)
+        .only_with(Symptom::Drips)
         .yes(&[(T::BoomAir, Always), (T::CheckValves, Seldom), (T::SectionValve, Seldom)], Even),
     row(AtControls, Check::TipsOverNew, &[Running, Gloves], 8.0)
         .yes(&[(T::LargeTips, Always), (T::Gauge, Even)], Seldom),
     row(Looking, Check::NotToZero, STOPPED, 1.0).yes(&[(T::Gauge, Often)], Seldom),
     row(HandsOn, Check::LidLoose, &[EngineOff, Gloves], 3.0).yes(&[(T::TankVent, Always)], Seldom),
-    row(Looking, Check::MotorCooled, STOPPED, 20.0).on(Fits::TwelveVolt).yes(
-        &[
-            (T::HotMotor, Always),
-            (T::SuctionHose, Sometimes),
-            (T::Voltage, Sometimes),
-            (T::WornPump, Sometimes),
-        ],
-        Seldom,
-    ),
+    row(Looking, Check::MotorCooled, STOPPED, 20.0)
+        .on(Fits::TwelveVolt)
+        .yes(&[(T::HotMotor, Always), (T::SuctionHose, Sometimes), (T::Voltage, Sometimes)], Seldom),
     row(Looking, Check::PumpWeeps, STOPPED, 2.0)
         .on(Fits::Shaft)
         .by(limits::ORDER)
@@ -193,7 +199,9 @@ pub(super) const ROWS: [CheckRow; 32] = [
     row(Opening, Check::SuctionStrainerDirty, OPENED, 6.0).yes(&[(T::SuctionStrainer, Always)], Seldom),
     row(Opening, Check::SuctionTightened, OPENED, 10.0).yes(&[(T::SuctionAir, Always)], Seldom),
     row(Opening, Check::SectionStrainerDirty, OPENED, 6.0).yes(&[(T::SectionStrainer, Always)], Seldom),
-    row(Opening, Check::CheckValveSwapped, LET_OFF, 5.0).yes(&[(T::CheckValves, Always)], Seldom),
+    row(Opening, Check::CheckValveSwapped, LET_OFF, 5.0)
+        .only_with(Symptom::Drips)
+        .yes(&[(T::CheckValves, Always)], Seldom),
     row(Opening, Check::PressureStrainerDirty, OPENED, 6.0).yes(&[(T::PressureStrainer, Always)], Seldom),
     row(Opening, Check::SecondGauge, LET_OFF, 10.0)
         .with_a_tool()

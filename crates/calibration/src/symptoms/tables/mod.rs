@@ -41,8 +41,8 @@ pub fn brings(trouble: Trouble, symptom: Symptom) -> Grade {
 pub fn says_yes(check: Check, trouble: Trouble) -> Grade {
     let row = check_row(check);
     let named = row.yes.iter().find(|(known, _)| *known == trouble).map(|(_, grade)| *grade);
-    // Of something else nothing is known.
-    named.unwrap_or(if trouble == Trouble::Other { Grade::Even } else { row.otherwise })
+    // Something else answers like the causes that a check does not speak of.
+    named.unwrap_or(row.otherwise)
 }
 
 /// Pairs of causes that no check here parts, though one symptom can come of both.
