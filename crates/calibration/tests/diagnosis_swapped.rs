@@ -4,7 +4,7 @@
 
 mod made_diagnosis;
 
-use calibration::diagnosis::{Cause, Diagnosis, DiagnosisModel, Priors, Swap, TipDiagnosis};
+use calibration::diagnosis::{Cause, Counts, Diagnosis, DiagnosisModel, Priors, Swap, TipDiagnosis};
 use made_diagnosis::{Boom, boom, cup};
 
 /// Tip 3 of eight reads so much; tips 3 and 4 are swapped and caught again.
@@ -67,7 +67,7 @@ fn the_share_that_sits_at_places_counts_by_bayes() {
     tips.extend(vec![vec![568.0]; 6]);
     let chance = |at_place: f64| {
         let swap = Swap { tips: (1, 2), after: [vec![cup(450.0, 5.0)], vec![cup(450.0, 5.0)]] };
-        let priors = Priors { at_place, ..Priors::default() };
+        let priors = Priors { swaps: Counts::new([1.0 - at_place, at_place]), ..Priors::default() };
         let model = DiagnosisModel { swaps: vec![swap], priors, ..DiagnosisModel::default() };
         let found =
             Boom { sections: vec![tips.clone()], unit: "mL", step: 5.0, model, ..boom(&[]) }.diagnose();

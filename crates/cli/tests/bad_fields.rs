@@ -79,6 +79,11 @@ fn beside(section: &str, field: &str) -> (&'static str, &'static str) {
         }
         ("catch.round", "readings") => ("", "[catch]\ntime = \"30 s\"\ncup_marks = \"1 fl oz\""),
         ("catch.round", _) => ("readings = [14]", "[catch]\ntime = \"30 s\"\ncup_marks = \"1 fl oz\""),
+        ("catch.tip_pressure", field) => {
+            let other = if field == "pressure" { "tip = 5" } else { "pressure = \"38 psi\"" };
+            let both = if field == "marks" { "tip = 5\npressure = \"38 psi\"" } else { other };
+            (both, "[catch]\ntime = \"30 s\"\ncup_marks = \"1 fl oz\"\n[[catch.round]]\nreadings = [14]")
+        }
         ("refill", "used") => ("distance = \"660 ft\"", ""),
         ("refill", _) => ("used = \"5 gal\"", "[sprayer]\ntips = 12\nspacing = \"20 in\""),
         ("target", "rate") => ("", ""),

@@ -275,3 +275,43 @@ fn what_cannot_have_been_seen_is_told() {
         }
     }
 }
+
+#[test]
+fn a_seasons_own_records_move_what_is_believed() {
+    let place = folder("records");
+    let worn = place.join("worn.toml");
+    std::fs::write(&worn, "[tips]\nsound = 500\nworn = 400\n[cups]\nright = 1000\n").expect("records");
+    let worn = worn.to_str().expect("a path");
+    // 8 % high: sound by chance, or worn.
+    let text = r#"{"rated": "0.30 gal/min @ 40 psi", "time": "30 s", "step": "5 mL", "sections": [["570 mL", "565 mL", "605 mL", "570 mL", "570 mL"]]}"#;
+    let chance = |more: &[&str]| {
+        let ran = run_with(&[&["diagnose", "--batch", "-", "--json"], more].concat(), text.as_bytes());
+        let found: Value = serde_json::from_str(ran.out.trim()).expect("an object");
+        number(&found, "/tips/2/states/worn")
+    };
+    let (before, after) = (chance(&[]), chance(&["--records", worn]));
+    assert!(after > before + 0.02, "{before} {after}");
+    // A visit in which every tip was settled counts as well: here the whole of it.
+    let visit = place.join("visit.toml");
+    let text = "[sprayer]\ntips = 4\nspacing = \"20 in\"\n[catch]\ntime = \"30 s\"\ncup_marks = \"5 mL\"\n[[catch.round]]\n\
+                readings = [570, 565, 450, 570]\n[[catch.round]]\nafter = \"after cleaning\"\ntips = [3]\nreadings = [568]\n";
+    std::fs::write(&visit, text).expect("a visit");
+    let moved = chance(&["--records", visit.to_str().expect("a path"), "--records", worn]);
+    assert!(moved != after && (moved - after).abs() < 0.1, "{after} {moved}");
+    for (wrong, code) in [("[tips]\nsound = -3\n", "wrong_kind"), ("[tips]\ngreen = 3\n", "unknown_field")] {
+        let path = place.join("wrong.toml");
+        std::fs::write(&path, wrong).expect("records");
+        let file = path.to_str().expect("a path");
+        for lang in ["en", "es"] {
+            let ran = run(&[
+                "diagnose",
+                root().join("demo/willow-bend.toml").to_str().expect("a path"),
+                "--records",
+                file,
+                "--lang",
+                lang,
+            ]);
+            assert!(ran.status == 2 && ran.err.contains("wrong.toml"), "{code}: {ran:?}");
+        }
+    }
+}

@@ -115,6 +115,7 @@ fn every_example_in_the_help_works() {
         "{\"time\": \"30 s\", \"step\": \"1 fl oz\", \"sections\": [[\"14 fl oz\", null]]}\n",
     )
     .expect("a batch of sprayers");
+    std::fs::write(place.join("season.toml"), "[tips]\nsound = 20\nworn = 1\n").expect("records");
     let mut ran_examples = 0;
     // A server runs until it is stopped, and the app is in this program only when it was built with it: `tests/serve.rs`
     // and `tests/app.rs` see to them.

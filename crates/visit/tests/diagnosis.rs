@@ -1,9 +1,9 @@
 //! What is most likely wrong, out of a visit's file.
 #![allow(clippy::expect_used, clippy::panic)] // a test fails by panicking
 
-use calibration::diagnosis::{Cause, Diagnosed};
+use calibration::diagnosis::{Cause, Counts, Diagnosed, Records};
 use units::{Coded, UnitSystem};
-use visit::findings::{diagnosis, findings};
+use visit::findings::{diagnosis, findings, records};
 
 /// Eight tips of 0.30 gal/min in two sections, 30 s each: 19.2 fl oz from a new one.
 fn visit(more: &str, readings: &str) -> String {
@@ -148,4 +148,38 @@ fn a_gauge_that_does_not_rest_at_nothing_shows_too_much() {
     let parts = found.found.boom.parts.expect("the gauge was looked at");
     assert!(parts.pressure.is_some_and(|pressure| pressure.high < -0.08), "{parts:?}");
     assert!(parts.set.low < 0.0 && parts.set.high > 0.0, "{parts:?}");
+}
+
+fn recorded(text: &str) -> Records {
+    let visit = visit::file::read(text.as_bytes()).expect("a visit");
+    let outcome = findings(&visit, UnitSystem::Us).expect("worked out");
+    let found = diagnosis(&visit, &outcome).expect("diagnosed");
+    records(&visit, &outcome, found.as_ref())
+}
+
+#[test]
+fn only_what_is_certain_is_recorded_and_of_a_boom_all_or_nothing() {
+    let readings = "19, 19.5, 14, 19, [19, 19, 16], 19, 0, 19";
+    let cleaned = "[[catch.round]]\nafter = \"after cleaning\"\ntips = [3, 7]\nreadings = [19, 19]\n";
+    let all = recorded(&format!("{}{cleaned}", visit("", readings)));
+    assert_eq!(all.tips, Counts::new([6.0, 0.0, 1.0, 1.0, 0.0]));
+    // Of three cups of one tip two agree and one is far off; the others stand by themselves.
+    assert_eq!(all.cups, Counts::new([9.0, 1.0]));
+    // One of the low tips was never cleaned: nobody knows what it is, and nothing is counted.
+    let one = cleaned.replace("[3, 7]", "[3]").replace("[19, 19]", "[19]");
+    assert_eq!(recorded(&format!("{}{one}", visit("", readings))), Records::default());
+    // Wear shows in the new tip that reads right, once the sizes were looked through.
+    let new = "[[catch.round]]\nafter = \"new tips\"\ntips = [3]\nreadings = [19]\n";
+    let high = |look: &str| recorded(&format!("{}{new}", visit(look, "19, 19, 22, 19, 19, 19, 19, 19"))).tips;
+    assert_eq!(high("[look]\nodd_tips = [8]"), Counts::new([7.0, 1.0, 0.0, 0.0, 0.0]));
+    assert_eq!(high("[look]\nodd_tips = [3]"), Counts::new([7.0, 0.0, 0.0, 0.0, 1.0]));
+    assert_eq!(high(""), Counts::new([0.0; 5]));
+}
+
+#[test]
+fn a_swap_that_leaves_no_doubt_is_recorded() {
+    let swap = "[[catch.round]]\nafter = \"swapped\"\nswapped = [3, 4]\ntips = [3, 4]\nreadings = [14, 19]\n";
+    let stayed = recorded(&format!("{}{swap}", visit("", "19, 19, 14, 19, 19, 19, 19, 19")));
+    assert_eq!(stayed.swaps, Counts::new([0.0, 1.0]));
+    assert_eq!(recorded(&visit("", "19, 19, 14, 19, 19, 19, 19, 19")).swaps, Counts::new([0.0, 0.0]));
 }

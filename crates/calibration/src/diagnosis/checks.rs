@@ -106,7 +106,7 @@ fn swap(
         kind: CheckKind::SwapTips,
         tips,
         section: None,
-        settles: cup + low * test(model.priors.at_place, SWAP_TELLS.0, SWAP_TELLS.1),
+        settles: cup + low * test(model.priors.at_place(), SWAP_TELLS.0, SWAP_TELLS.1),
         minutes: minutes(costs.swap) + 2.0 * minutes(time + costs.cup),
     })
 }

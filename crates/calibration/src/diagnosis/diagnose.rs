@@ -163,7 +163,7 @@ fn main_group(
         told(&boom)
     } else {
         let first = first(&losses);
-        let at_place = model.priors.at_place;
+        let at_place = model.priors.at_place();
         let [in_tip, at_place] = [Sits::InTip, Sits::AtPlace]
             .map(|sits| put(with_swaps(&boom.tips, &model.swaps, sits, at_place, &boom.kinds, &first)));
         let due = beside.due(model);

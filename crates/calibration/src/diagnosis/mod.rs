@@ -6,6 +6,7 @@
 //! | file | idea |
 //! |---|---|
 //! | `priors` | what is believed before a cup is caught, as counts that records can be added to |
+//! | `records` | a season's own records, added to that |
 //! | `cause` | what a tip may be |
 //! | `seen` | what was seen beside the cups |
 //! | `model` | what is known beside the cups |
@@ -53,6 +54,7 @@ mod parts;
 mod patterns;
 mod priors;
 mod quantile;
+mod records;
 mod remarks;
 mod runs;
 mod section;
@@ -72,6 +74,7 @@ pub use model::{DiagnosisModel, Gauge, OtherPressure, Rated, Swap, TipPressure};
 pub use next::{CheckKind, Checking, NextCheck, next_checks, why_stop};
 pub use parts::{BoomParts, Middle, PartLaw};
 pub use priors::{Broad, Counts, Priors};
+pub use records::Records;
 pub use seen::{Looked, Seen};
 pub use tell::tell_diagnosis;
 pub use whole::{Diagnosed, diagnose_and_tell};

@@ -63,8 +63,8 @@ pub struct Priors {
     pub catches: Counts<2>,
     /// Sections that are free, restricted, shut.
     pub sections: Counts<3>,
-    /// Of what makes a tip's cup low, the share that sits at its place (body, its hose, its check valve) and not in the tip.
-    pub at_place: f64,
+    /// Low tips that were low for their own sake, and those for their place's (body, its hose, its check valve).
+    pub swaps: Counts<2>,
     /// How much a restricted section loses: the mean of an exponential law, in the logarithm of flow.
     pub section_loss: f64,
     /// What is common to the boom, in the logarithm of flow: normal laws about nothing, weight and standard deviation.
@@ -105,7 +105,7 @@ impl Default for Priors {
     /// | tips | our assumption: of 100, 5 worn, 4 partly plugged, 1 plugged, 2 of another size. Inspections of 2008 rejected 12 % of sprayers, one in eight of these for worn tips (ILVO, Belgium); Nebraska found every third applicator within 5 % (Applied Eng. Agric. 4(4), 1988, 310–315) |
     /// | catches | our assumption: 3 of 100 misread or mistimed |
     /// | sections | our assumption: 7 of 100 restricted, by 14 % on average; one of 400 shut |
-    /// | at place | our assumption: one in five; tips and their strainers are finer than what feeds them |
+    /// | swaps | our assumption: two of ten at the place; tips and their strainers are finer than what feeds them |
     /// | boom | our assumption: three of four within some 3 % (gauge and sizes as they should be), the rest within some 12 % (gauge off, all worn) |
     /// | parts | our assumption, adding up to the line above: of the booms that are off, half for the gauge or for what is lost on the way, half for the set |
     /// | gauge between | our assumption: 1 % of pressure |
@@ -120,7 +120,7 @@ impl Default for Priors {
             tips: Counts::new([88.0, 5.0, 4.0, 1.0, 2.0]),
             catches: Counts::new([97.0, 3.0]),
             sections: Counts::new([92.75, 7.0, 0.25]),
-            at_place: 0.2,
+            swaps: Counts::new([8.0, 2.0]),
             section_loss: 0.15,
             boom: vec![(0.75, 0.03), (0.25, 0.12)],
             boom_unknown: vec![(1.0, 0.12)],
@@ -163,6 +163,11 @@ impl Priors {
         let all: f64 = self.sound.iter().map(|(weight, _)| weight).sum();
         let squares: f64 = self.sound.iter().map(|(weight, spread)| weight * spread * spread).sum();
         if all > 0.0 { (squares / all).sqrt() } else { 0.0 }
+    }
+
+    /// Of what makes a tip low, the share that sits at its place.
+    pub(super) fn at_place(&self) -> f64 {
+        self.swaps.shares()[1]
     }
 
     /// The share of catches that are misread or mistimed.

@@ -3,7 +3,7 @@
 use std::path::Path;
 
 use calibration::catch::Outlet;
-use calibration::diagnosis::{Checking, Diagnosed, DiagnosisModel, Rated, diagnose_and_tell};
+use calibration::diagnosis::{Checking, Diagnosed, DiagnosisModel, Priors, Rated, diagnose_and_tell};
 use serde_json::{Map, Value};
 use units::{Arg, Args, Pressure};
 use words::Words;
@@ -47,20 +47,21 @@ const KNOWN: &[&str] = &[
 
 /// Works it out.
 pub fn run(args: &DiagnoseArgs, words: &Words) -> Result<Answer, CliError> {
+    let priors = super::records::learned(&args.records, words)?;
     if let Some(path) = &args.batch {
         return super::batch::run(path, words, |line| {
-            Ok((false, diagnosed_object(&of_object(&object(line, KNOWN)?)?, words)))
+            Ok((false, diagnosed_object(&of_object(&object(line, KNOWN)?, &priors)?, words)))
         });
     }
     let path = args.file.clone().unwrap_or_default();
-    let diagnosed = of_file(&path, words)?;
+    let diagnosed = of_file(&path, &priors, words)?;
     let mut answer = Answer::of(diagnosed_object(&diagnosed, words));
     lines(&diagnosed, &mut answer, words);
     Ok(answer)
 }
 
 /// One test as TOML has its `sections` as a list of lists; anything else is a visit file.
-fn of_file(path: &Path, words: &Words) -> Result<Diagnosed, CliError> {
+fn of_file(path: &Path, priors: &Priors, words: &Words) -> Result<Diagnosed, CliError> {
     let bytes = super::input::bytes(path, MOST_BYTES)?;
     let one_test = std::str::from_utf8(&bytes)
         .ok()
@@ -68,11 +69,11 @@ fn of_file(path: &Path, words: &Words) -> Result<Diagnosed, CliError> {
         .filter(|fields| fields.get("sections").is_some_and(Value::is_array));
     if let Some(fields) = one_test {
         check_fields(&fields, KNOWN)?;
-        return of_object(&fields);
+        return of_object(&fields, priors);
     }
     let visit = super::visit_check::read_bytes(path, &bytes)?;
     let outcome = super::visit_check::work_out(path, &visit, words)?;
-    match visit::findings::diagnosis(&visit, &outcome) {
+    match visit::findings::diagnosis_with(&visit, &outcome, priors) {
         Ok(Some(diagnosed)) => Ok(diagnosed),
         Ok(None) => Err(CliError::usage("no_cups", Args::new()).at(super::input::place(path))),
         Err(error) => Err(super::visit_check::cannot_be(path, &error)),
@@ -80,7 +81,7 @@ fn of_file(path: &Path, words: &Words) -> Result<Diagnosed, CliError> {
 }
 
 /// One test out of a line of a batch.
-fn of_object(fields: &Map<String, Value>) -> Result<Diagnosed, CliError> {
+fn of_object(fields: &Map<String, Value>, priors: &Priors) -> Result<Diagnosed, CliError> {
     let Some(Value::Array(sections)) = fields.get("sections") else {
         return Err(CliError::usage("no_sections", Args::new()));
     };
@@ -121,8 +122,12 @@ fn of_object(fields: &Map<String, Value>) -> Result<Diagnosed, CliError> {
             Some(Rated { rated, pressure })
         }
     };
-    let mut model =
-        DiagnosisModel { doubts: given.doubts()?, order: given.order.clone(), ..DiagnosisModel::default() };
+    let mut model = DiagnosisModel {
+        doubts: given.doubts()?,
+        priors: priors.clone(),
+        order: given.order.clone(),
+        ..DiagnosisModel::default()
+    };
     beside(fields, &given, &mut round, &mut model)?;
     known("sections", diagnose_and_tell(&round, Outlet::BoomTip, rated, &model, &Checking::default()))
 }

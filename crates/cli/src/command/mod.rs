@@ -19,6 +19,7 @@ mod notebook;
 mod pattern;
 mod print;
 pub mod rate;
+mod records;
 mod serve;
 mod sheet;
 pub mod spacing;

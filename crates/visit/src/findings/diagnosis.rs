@@ -2,8 +2,8 @@
 
 use calibration::catch::{Catch, RoundKind, TipCatches};
 use calibration::diagnosis::{
-    Checking, Diagnosed, DiagnosisModel, Gauge, Looked, OtherPressure, Rated, Seen, Swap, TipPressure,
-    diagnose_and_tell,
+    Checking, Diagnosed, DiagnosisModel, Gauge, Looked, OtherPressure, Priors, Rated, Seen, Swap,
+    TipPressure, diagnose_and_tell,
 };
 use calibration::doubt::of_marks;
 use units::{AsWritten, Pressure};
@@ -21,12 +21,24 @@ use crate::record::{Answer, CatchFacts, LookItem, RoundFacts, Setting, Visit};
 ///
 /// *Errors*: no cup of the round tells anything, or a pressure of nothing.
 pub fn diagnosis(visit: &Visit, outcome: &Outcome) -> Result<Option<Diagnosed>, CheckError> {
+    diagnosis_with(visit, outcome, &Priors::default())
+}
+
+/// The same with what is believed beforehand, which a season's own records may have brought up to date.
+///
+/// *Errors*: those of [`diagnosis`].
+pub fn diagnosis_with(
+    visit: &Visit,
+    outcome: &Outcome,
+    priors: &Priors,
+) -> Result<Option<Diagnosed>, CheckError> {
     let (Some(facts), Some(catch)) = (&visit.catch, &outcome.catch) else { return Ok(None) };
     let setting = facts.setting.over(&visit.setting);
     let pressure = facts.rounds.get(catch.current).and_then(|round| pressure_of(round, &setting));
     let rated = fitted::rated(visit)?.zip(pressure).map(|(rated, pressure)| Rated { rated, pressure });
     let model = DiagnosisModel {
         doubts: catch.doubts,
+        priors: priors.clone(),
         seen: seen(visit, catch),
         looked: looked(visit),
         others: others(facts, catch, &setting),

@@ -137,6 +137,8 @@ wrong_kind-seen = { $given } will not do
     .do = write it as { "{" } "tip": 4, "what": "streaky_fan" { "}" }; also even_fan, right_size, wrong_size, drips
 wrong_kind-looked = { $given } will not do
     .do = answer yes or no, as { "{" } "strainers_clean": "no", "foam": "yes" { "}" }
+wrong_kind-counts = { $given } will not do
+    .do = count with whole numbers, as [tips] and under it sound = 220 and worn = 9
 no_cups = no cup was caught, so there is nothing to go by
     .do = add [catch] with its readings
 
@@ -147,6 +149,7 @@ help-diagnose-after =
     Examples:
       evenswath diagnose my-visit.toml
       evenswath diagnose --batch sprayers.jsonl --json
+      evenswath diagnose my-visit.toml --records season.toml
     The file is a visit file, or one test. A line of a batch:
     { "  {" }"rated": "0.30 gal/min @ 40 psi", "pressure": "40 psi", "time": "30 s", "step": "1 fl oz",
        "sections": [["19 fl oz", "18 fl oz"], ["15 fl oz", null]]{ "}" }
@@ -159,5 +162,11 @@ help-diagnose-after =
       "swapped": [{ "{" }"tips": [2, 3], "readings": ["19 fl oz", "15 fl oz"]{ "}" }],
       "seen": [{ "{" }"tip": 2, "what": "streaky_fan"{ "}" }], "looked": { "{" }"strainers_clean": "no", "foam": "yes"{ "}" }
     Cups under one timed run carry its number: { "{" }"reading": "19 fl oz", "run": 1{ "}" }.
+    A file of records counts what is certain, of a sprayer all tips or none:
+      { "[" }tips]      sound = 220, worn = 9, partly_plugged = 6, plugged = 2, wrong_tip = 3, a line each
+      { "[" }cups]      right = 236, misread = 4
+      { "[" }sections]  free = 28, restricted = 2, shut = 0
+      { "[" }swaps]     tip = 6, place = 1
 help-diagnose-file = The visit file, or a file of one test; - for standard input
 help-diagnose-batch = A file of JSON lines, one test each; - for standard input
+help-diagnose-records = What turned out before, added to what is believed: a file of counts, or a visit file with what was done after; may stand several times
