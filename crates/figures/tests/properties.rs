@@ -5,10 +5,10 @@ mod measure;
 mod shown;
 
 use figures::{
-    Allowed, Anchor, CupMark, CupShown, Density, DotShown, Drawing, DriveFigure, GapRow, GapShown, Labelled,
-    LimitBand, Mark, MoveShown, Node, Point, RateScale, Role, Room, RowOfCups, RunShown, Seen, Shape,
-    SpreadStrip, TextLine, TipGroup, TipOnTape, TipShape, TipShown, Toward, Way, Weight, fit, svg,
-    text_width,
+    Across, Allowed, Anchor, CupMark, CupShown, Density, DotShown, Drawing, DriveFigure, GapRow, GapShown,
+    GrooveShown, GroundRow, Labelled, LimitBand, Mark, MoveShown, Node, Point, RateScale, Role, Room,
+    RowOfCups, RunShown, Seen, Shape, Spot, SpreadStrip, TextLine, TipGroup, TipOnTape, TipOverGround,
+    TipShape, TipShown, Toward, Way, Weight, fit, svg, text_width,
 };
 use proptest::prelude::*;
 
@@ -200,6 +200,38 @@ prop_compose! {
 }
 
 prop_compose! {
+    fn ground()(
+        tips in proptest::collection::vec((number(), proptest::option::of((number(), number()))), 0..40),
+        grooves in proptest::collection::vec((number(), number(), number(), any::<bool>()), 0..60),
+        limit in proptest::option::of((proptest::option::of(number()), words(), words(), words())),
+        spots in proptest::collection::vec((number(), mark(), words()), 0..4),
+        height in number(),
+        doubt_label in words(),
+        phone in any::<bool>(),
+        sound in any::<bool>(),
+    ) -> GroundRow {
+        let mut place = 0.0;
+        GroundRow {
+            id: "ground".to_owned(),
+            language: "en".to_owned(),
+            title: "Ground".to_owned(),
+            description: String::new(),
+            tips: (1..).zip(tips).map(|(number, (place, fan))| TipOverGround { number, place, fan }).collect(),
+            height,
+            grooves: grooves.into_iter().map(|(step, low, high, judged)| {
+                let from = if sound { place } else { step };
+                place += if step.is_finite() { step.clamp(0.01, 0.5) } else { 0.1 };
+                GrooveShown { from, to: if sound { place } else { high }, low, high, judged }
+            }).collect(),
+            limit: limit.map(|(share, above_label, label, below_label)| LimitBand { below: share, above: share, above_label, label, below_label }),
+            spots: (1..).zip(spots).map(|(number, (place, mark, label))| Spot { id: format!("spot-{number}"), place, mark, label }).collect(),
+            doubt_label,
+            across: if phone { Across::Phone } else { Across::Page },
+        }
+    }
+}
+
+prop_compose! {
     fn drive()(
         length in words(),
         runs in proptest::collection::vec((words(), any::<bool>(), words(), words()), 0..6),
@@ -278,6 +310,11 @@ proptest! {
     #[test]
     fn gaps_hold(gaps in gaps()) {
         prop_assert_eq!(measure::wrong(&gaps.draw()), None);
+    }
+
+    #[test]
+    fn the_ground_holds(ground in ground()) {
+        prop_assert_eq!(measure::wrong(&ground.draw()), None);
     }
 
     #[test]

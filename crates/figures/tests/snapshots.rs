@@ -49,3 +49,11 @@ fn gaps_with_one_too_wide() {
     gaps.gaps.drain(..2);
     insta::assert_snapshot!(svg(&gaps.draw()));
 }
+
+#[test]
+fn ground_with_a_thin_place() {
+    let mut ground = shown::ground(5, figures::Across::Phone);
+    ground.tips.truncate(3);
+    ground.grooves.drain(12..);
+    insta::assert_snapshot!(svg(&ground.draw()));
+}

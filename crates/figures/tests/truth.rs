@@ -230,3 +230,30 @@ fn no_tip_is_lost_from_the_spread() {
     let ticks = boxes(&drawing, Role::Tick);
     assert!(acts[0].0.x < ticks[0].0.x && acts[1].1.x < ticks[0].0.x, "beyond the last mark");
 }
+
+/// By hand: a mean stands at 60 % of a groove's height, so 0.75 of it at 45 % and the limit of 20 % between 48 and 72 %.
+#[test]
+fn grooves_are_filled_to_their_dose_under_their_place() {
+    let mut ground = shown::ground(12, figures::Across::Page);
+    for groove in &mut ground.grooves {
+        (groove.low, groove.high) = (0.75, 1.25);
+    }
+    let drawing = ground.draw();
+    let (water, doubt, band) =
+        (boxes(&drawing, Role::Water)[0], boxes(&drawing, Role::Doubt)[0], boxes(&drawing, Role::Band)[0]);
+    let bottom = water.1.y;
+    let whole = (bottom - water.0.y) / 0.45;
+    assert!(near(bottom - doubt.0.y, whole * 0.75) && near(doubt.1.y, water.0.y));
+    assert!(near(bottom - band.0.y, whole * 0.72) && near(bottom - band.1.y, whole * 0.48));
+    // Only what is judged lies before the limit; tips stand over their places.
+    let scale = (water.1.x - water.0.x) / (ground.grooves.len() as f64 * 0.1);
+    let judged: Vec<_> = ground.grooves.iter().filter(|groove| groove.judged).collect();
+    assert!(near(band.0.x, water.0.x + (judged[0].from + 0.7) * scale));
+    let tips = boxes(&drawing, Role::Tip);
+    assert!(near((tips[3].0.x + tips[3].1.x) / 2.0, water.0.x + (1.5 + 0.7) * scale));
+    // A plugged tip has no fan.
+    assert_eq!((tips.len(), boxes(&drawing, Role::Fan).len()), (12, 11));
+    // Half a metre over the ground, true to scale.
+    let fan = boxes(&drawing, Role::Fan)[0];
+    assert!(near(fan.1.y - fan.0.y, 0.5 * scale));
+}

@@ -11,7 +11,7 @@ mod cups;
 mod others;
 
 pub use cups::{Boom, Language, grouped, odd, row};
-pub use others::{drive, gaps, rate, spread};
+pub use others::{drive, gaps, ground, rate, spread};
 
 use figures::Drawing;
 

@@ -3,8 +3,8 @@
 use super::cups::Language;
 use figures::Drawing;
 use figures::{
-    Allowed, DotShown, DriveFigure, GapRow, GapShown, Labelled, Mark, MoveShown, RateScale, RunShown,
-    SpreadStrip, TipOnTape, Toward, Way,
+    Across, Allowed, DotShown, DriveFigure, GapRow, GapShown, GrooveShown, GroundRow, Labelled, LimitBand,
+    Mark, MoveShown, RateScale, RunShown, Spot, SpreadStrip, TipOnTape, TipOverGround, Toward, Way,
 };
 
 fn labelled(value: f64, label: &str) -> Labelled {
@@ -150,6 +150,43 @@ pub fn spread(tips: u32) -> SpreadStrip {
     }
 }
 
+pub fn ground(tips: u32, across: Across) -> GroundRow {
+    let end = f64::from(tips - 1) * 0.5;
+    let grooves = (0..(tips * 5 + 9)).map(|number| {
+        let from = f64::from(number) * 0.1 - 0.7;
+        let (middle, inside) = (from + 0.05, (0.2..end - 0.2).contains(&(from + 0.05)));
+        // Over the ends it thins out; under tip 5, which is plugged, it is thin.
+        let edge = ((middle + 0.7) / 0.7).min((end + 0.7 - middle) / 0.7).clamp(0.0, 1.0);
+        let thin = 0.45 * (1.0 - (middle - 2.0).abs() / 0.6).max(0.0);
+        let dose = edge * (1.0 - thin);
+        GrooveShown { from, to: from + 0.1, low: dose * 0.94, high: dose * 1.05, judged: inside }
+    });
+    GroundRow {
+        id: format!("ground-{tips}"),
+        language: "en".to_owned(),
+        title: "What the ground gets".to_owned(),
+        description: "Grooves under the boom.".to_owned(),
+        tips: (1..=tips)
+            .map(|number| {
+                let place = f64::from(number - 1) * 0.5;
+                TipOverGround { number, place, fan: (number != 5).then_some((place - 0.7, place + 0.7)) }
+            })
+            .collect(),
+        height: 0.5,
+        grooves: grooves.collect(),
+        limit: Some(LimitBand {
+            below: Some(0.2),
+            above: Some(0.2),
+            above_label: "+20 %".to_owned(),
+            label: "mean".to_owned(),
+            below_label: "−20 %".to_owned(),
+        }),
+        spots: vec![Spot { id: "thin".to_owned(), place: 2.0, mark: Mark::Low, label: "−44 %".to_owned() }],
+        doubt_label: "The shaded edge hangs on the shape of the fans.".to_owned(),
+        across,
+    }
+}
+
 pub fn all(all: &mut Vec<(String, Drawing)>) {
     all.push(("drive-en".to_owned(), drive(Language::English).draw()));
     all.push(("drive-es".to_owned(), drive(Language::Spanish).draw()));
@@ -161,6 +198,11 @@ pub fn all(all: &mut Vec<(String, Drawing)>) {
     all.push(("rate-es".to_owned(), high.draw()));
     for tips in [5, 12, 24] {
         all.push((format!("gaps-{tips}"), gaps(tips).draw()));
+    }
+    for (tips, across) in
+        [(5, Across::Page), (12, Across::Page), (60, Across::Page), (12, Across::Phone), (40, Across::Phone)]
+    {
+        all.push((format!("ground-{tips}-{across:?}"), ground(tips, across).draw()));
     }
     for tips in [12, 60, 216] {
         all.push((format!("spread-{tips}"), spread(tips).draw()));

@@ -1,12 +1,13 @@
 //! The other drawings of a visit: the drive, the rate against what is wanted, the tips on the tape.
 
 use calibration::drive::Direction;
+use calibration::pattern::Across as Pattern;
 use calibration::spacing::Side;
 use figures::{
-    Allowed, DriveFigure, GapRow, GapShown, Labelled, Mark, MoveShown, RateScale, RunShown, TipOnTape,
-    Toward, Way,
+    Across, Allowed, DriveFigure, GapRow, GapShown, GrooveShown, GroundRow, Labelled, LimitBand, Mark,
+    MoveShown, RateScale, RunShown, Spot, TipOnTape, TipOverGround, Toward, Way,
 };
-use units::{Amount, Kind, Quantity, Verdict};
+use units::{Amount, Arg, Kind, Quantity, Verdict};
 use visit::Visit;
 use visit::findings::Outcome;
 use words::Words;
@@ -159,6 +160,82 @@ pub fn spacing(words: &Words, outcome: &Outcome) -> Vec<Block> {
         Block::Heading(words.say("spacing-heading", &[("spacing", meant.into())])),
         Block::Drawing(Box::new(figure.draw())),
     ]
+}
+
+/// What the ground gets across the boom.
+pub fn ground(words: &Words, outcome: &Outcome, across: Across) -> Vec<Block> {
+    let Some(found) = outcome.pattern.as_ref().and_then(|pattern| pattern.across.as_ref()) else {
+        return Vec::new();
+    };
+    let figure = ground_figure(words, found, across);
+    let told = [
+        ("height", shown(words, found.height, Kind::Width).into()),
+        ("angle", shown(words, found.angle, Kind::Angle).into()),
+    ];
+    vec![Block::Heading(words.say("ground-heading", &told)), Block::Drawing(Box::new(figure.draw()))]
+}
+
+fn ground_figure(words: &Words, found: &Pattern, across: Across) -> GroundRow {
+    let pattern = &found.pattern;
+    let tips = (1..).zip(found.boom.tips()).map(|(number, tip)| {
+        let (from, to) = tip.lies();
+        TipOverGround {
+            number,
+            place: tip.axis().si(),
+            fan: (tip.flow > 0.0).then_some((from.si(), to.si())),
+        }
+    });
+    let grooves = pattern.grooves.iter().map(|groove| GrooveShown {
+        from: groove.from.si(),
+        to: groove.to.si(),
+        low: groove.dose.low,
+        high: groove.dose.high,
+        judged: groove.judged,
+    });
+    let each = 100.0 * found.limit.groove;
+    let off = |dose: f64| words.arg(&Arg::DeviationFrom { percent: 100.0 * (dose - 1.0), limit: each });
+    let mark = |act: Mark| match found.verdict {
+        Verdict::Within => Mark::Quiet,
+        Verdict::CannotTell => Mark::CannotTell,
+        Verdict::Outside => act,
+    };
+    let places = |under: &[u32]| -> Option<f64> {
+        let places = under.iter().filter_map(|number| {
+            let tip = usize::try_from(*number).ok()?.checked_sub(1)?;
+            Some(found.boom.tips().get(tip)?.axis().si())
+        });
+        let places: Vec<f64> = places.collect();
+        (!places.is_empty()).then(|| places.iter().sum::<f64>() / places.len() as f64)
+    };
+    let spot = |id: &str, under: &[u32], dose: f64, act: Mark| {
+        let mark = mark(act);
+        let place = places(under).filter(|_| mark != Mark::Quiet)?;
+        Some(Spot { id: id.to_string(), place, mark, label: off(dose) })
+    };
+    let spots = [
+        spot("thin", &pattern.under_lowest, pattern.lowest.low, Mark::Low),
+        spot("thick", &pattern.under_highest, pattern.highest.high, Mark::High),
+    ];
+    let limit = |share: f64| words.arg(&Arg::Deviation(100.0 * share));
+    GroundRow {
+        id: id(words, "ground"),
+        language: words.reader().language.tag().to_string(),
+        title: words.label("ground-title"),
+        description: found.findings.first().map(|finding| words.finding(finding)).unwrap_or_default(),
+        tips: tips.collect(),
+        height: found.height.si(),
+        grooves: grooves.collect(),
+        limit: Some(LimitBand {
+            below: Some(found.limit.groove),
+            above: Some(found.limit.groove),
+            above_label: limit(found.limit.groove),
+            label: words.label("ground-mean"),
+            below_label: limit(-found.limit.groove),
+        }),
+        spots: spots.into_iter().flatten().collect(),
+        doubt_label: words.label("ground-doubt"),
+        across,
+    }
 }
 
 /// A name for a drawing that no other on the sheet has.

@@ -22,7 +22,7 @@ pub use answers::{answers, stops};
 pub use before::before;
 pub use cab::cab;
 pub use cups::{blocks as cup_blocks, cups};
-pub use figures_of::spacing as spacing_blocks;
+pub use figures_of::{ground as ground_blocks, spacing as spacing_blocks};
 pub use likely::{
     Since, Standing, TIP_IS, check_how, check_minutes, check_said, checks_now, findings_now, section_said,
     since, standing, tip_is, tip_likely, tip_likely_said,

@@ -146,6 +146,7 @@ fn behind(
         blocks.push(Block::Heading(words.label("likely-head")));
         blocks.push(Block::Notes(told.collect()));
     }
+    blocks.extend(figures_of::ground(words, outcome, figures::Across::Page));
     let notes = told::notes(words, outcome);
     if !notes.is_empty() {
         blocks.push(Block::Heading(words.label("sheet-good_to_know")));

@@ -43,6 +43,14 @@ impl SprayTip {
         self.place + self.offset
     }
 
+    /// From where to where a fan of its angle lies on the ground.
+    #[must_use]
+    pub fn lies(&self) -> (Length, Length) {
+        let half = self.half_tangent();
+        let at = |tangent| self.axis() + Length::from_si(self.lands(tangent));
+        (at(-half), at(half))
+    }
+
     /// The tangent of half the fan's angle.
     pub(super) fn half_tangent(&self) -> f64 {
         libm::tan(self.angle.as_radians() / 2.0)

@@ -51,6 +51,13 @@ pattern_beside_cups = Cups and ground show different faults: a worn tip hardly s
 pattern_too_short = How evenly the ground gets it cannot be told: with { $tips } tips, or as they run, nowhere do all the fans overlap that would on a longer boom.
 pattern_without_crooked = The crooked or streaky fans that were seen are not in what the ground gets here: it will be less even.
 
+## On the drawing
+
+ground-title = What the ground gets across the boom
+ground-heading = What the ground gets, at { $height } and { $angle }
+ground-mean = mean
+ground-doubt = Strips of ground under the boom, each filled to its dose; the shaded edge hangs on the shape of the fans. The band is 20 % either way of the mean, for each strip (uses limits from ISO 16122-2, from memory).
+
 ## How it was reached
 
 working-pattern_across = How evenly the ground gets it across the boom

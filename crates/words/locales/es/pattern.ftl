@@ -51,6 +51,13 @@ pattern_beside_cups = Los vasos y el suelo muestran fallas distintas: una boquil
 pattern_too_short = No se puede decir qué tan pareja la recibe el suelo: con { $tips } boquillas, o como trabajan, en ningún lugar se traslapan todos los abanicos que lo harían en un aguilón más largo.
 pattern_without_crooked = Los abanicos chuecos o con rayas que se vieron no están en lo que aquí recibe el suelo: quedará menos parejo.
 
+## En el dibujo
+
+ground-title = Lo que recibe el suelo a lo ancho del aguilón
+ground-heading = Lo que recibe el suelo, a { $height } y { $angle }
+ground-mean = promedio
+ground-doubt = Franjas de suelo bajo el aguilón, cada una llena hasta su dosis; la orilla sombreada depende de la forma de los abanicos. La banda es 20 % arriba o abajo del promedio, para cada franja (usa límites de ISO 16122-2, de memoria).
+
 ## Cómo se calculó
 
 working-pattern_across = Qué tan pareja la recibe el suelo a lo ancho del aguilón

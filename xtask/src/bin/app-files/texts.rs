@@ -5,7 +5,7 @@ use std::path::Path;
 /// The folders of the languages.
 pub const LANGUAGES: [&str; 2] = ["en", "es"];
 /// Words of the command and the server, which the app never says: every one would have to come through the air first.
-const NOT_THE_APPS: [&str; 2] = ["command.ftl", "server.ftl"];
+const NOT_THE_APPS: [&str; 3] = ["command.ftl", "pattern_command.ftl", "server.ftl"];
 
 /// Beginnings of messages in other files that only the command says.
 const HELP: [&str; 2] = ["help-", "value-"];
