@@ -131,6 +131,22 @@ proptest! {
     }
 
     #[test]
+    fn arbitrary_lines_of_a_diagnosis_answer_one_line_each(lines in prop::collection::vec(diagnosis_line(), 1..5)) {
+        let ran = run_with(&["diagnose", "--batch", "-"], lines.join("\n").as_bytes());
+        unharmed(&ran);
+        prop_assert_eq!(ran.out.lines().count(), lines.len(), "{:?}: {:?}", lines, ran);
+        for line in ran.out.lines() {
+            let answer: serde_json::Value = serde_json::from_str(line).expect("JSON");
+            prop_assert!(answer.get("error").is_some() != answer.get("tips").is_some());
+            for tip in answer["tips"].as_array().into_iter().flatten() {
+                let chances = tip["states"].as_object().expect("states").values();
+                let sum: f64 = chances.map(|chance| chance.as_f64().unwrap_or(f64::NAN)).sum();
+                prop_assert!((sum - 1.0).abs() < 1e-6, "{}", tip);
+            }
+        }
+    }
+
+    #[test]
     fn arbitrary_words_behind_a_command_do_no_harm(
         first in prop::sample::select(vec!["course", "speed", "rate", "flow", "spacing", "catch", "load", "visit", "help"]),
         words in prop::collection::vec(word_or_option(), 0..8),
@@ -141,6 +157,47 @@ proptest! {
         assert!(matches!(ran.status, 0 | 2 | 3), "{words:?}: {ran:?}");
         assert!(!ran.err.contains("panicked") && !ran.err.contains("this is a fault of ours"), "{words:?}: {ran:?}");
     }
+}
+
+/// A line of a diagnosis, of good and spoiled parts.
+fn diagnosis_line() -> impl Strategy<Value = String> {
+    let reading = || {
+        prop_oneof![
+            8 => (500_u32..640).prop_map(|read| format!("\"{read} mL\"")),
+            1 => Just("null".to_string()),
+            1 => Just("\"0 mL\"".to_string()),
+            1 => Just("[\"570 mL\", \"300 mL\"]".to_string()),
+            1 => Just("{\"reading\": \"570 mL\", \"run\": 1}".to_string()),
+            1 => Just("7".to_string()),
+        ]
+    };
+    let sections = (0_usize..4, prop::collection::vec(reading(), 0..9)).prop_map(|(cut, tips)| {
+        let (first, second) = tips.split_at(cut.min(tips.len()));
+        format!("[[{}], [{}]]", first.join(", "), second.join(", "))
+    });
+    let more = prop::sample::subsequence(
+        vec![
+            r#""second": {"pressure": "80 psi", "sections": [["800 mL", null], ["790 mL"]]}"#,
+            r#""second": [{"pressure": "40 psi", "sections": [[], ["570 mL"]]}]"#,
+            r#""tip_pressure": [{"tip": 2, "pressure": "33 psi", "marks": "1 psi"}]"#,
+            r#""tip_pressure": {"tip": 1, "pressure": "4000 psi"}"#,
+            r#""new_tip": ["560 mL", "570 mL"]"#,
+            r#""gauge_marks": "0.5 psi", "gauge_rests_at": "-3 psi""#,
+            r#""groups": [[1]]"#,
+            r#""groups": [[2, 3], [1]]"#,
+            r#""swapped": [{"tips": [1, 2], "readings": ["450 mL", "570 mL"]}]"#,
+            r#""seen": [{"tip": 1, "what": "streaky_fan"}, {"tip": 2, "what": "drips"}]"#,
+            r#""looked": {"foam": "yes", "strainers_clean": "no", "gauge_back_to_zero": "no"}"#,
+            r#""order": [1, 2]"#,
+            r#""seen": 3"#,
+        ],
+        0..5,
+    );
+    (sections, more, any::<bool>()).prop_map(|(sections, more, rated)| {
+        let rated = if rated { "\"rated\": \"0.30 gal/min @ 40 psi\", " } else { "" };
+        let more: String = more.iter().map(|field| format!(", {field}")).collect();
+        format!("{{{rated}\"time\": \"30 s\", \"step\": \"5 mL\", \"sections\": {sections}{more}}}")
+    })
 }
 
 fn word_or_option() -> impl Strategy<Value = String> {

@@ -6,7 +6,7 @@ mod common;
 use common::{command, finish, folder, root, run, shell_split};
 
 /// Every command with its subcommands.
-const COMMANDS: [&[&str]; 33] = [
+const COMMANDS: [&[&str]; 34] = [
     &[],
     &["course"],
     &["speed"],

@@ -8,7 +8,7 @@ use super::diagnose::Sections;
 use super::evidence::{OneCup, Taken, TipEvidence};
 use super::infer::Found;
 use super::kinds::Boom;
-use super::model::{DiagnosisModel, TipPressure};
+use super::model::{DiagnosisModel, Rated, TipPressure};
 use super::offsets::STEP;
 use super::parts::{PartLaw, Parts, ReadBeside};
 use super::quantile::mean_and_spread;
@@ -28,8 +28,8 @@ const RESTS: f64 = 0.02;
 
 /// What is known of the test as a whole.
 pub(super) struct Beside<'a> {
-    /// The pressure of the test, where a rated flow goes with it.
-    pub pressure: Option<Pressure>,
+    /// What a new tip gives, and the pressure of the test.
+    pub rated: Option<Rated>,
     /// What a new tip gave here (SI) and its relative standard uncertainty.
     pub new_tip: Option<(f64, f64)>,
     /// What shifts every cup alike: cup, watch, a run they all share.
@@ -52,15 +52,20 @@ impl Beside<'_> {
         }
     }
 
+    /// The pressure of the test, where a rated flow goes with it.
+    fn pressure(&self) -> Option<Pressure> {
+        self.rated.map(|rated| rated.pressure)
+    }
+
     /// How the pressures alone change the flow at each other pressure, as logarithms.
     pub fn due(&self, model: &DiagnosisModel) -> Vec<f64> {
-        let to = |other: Pressure| self.pressure.map_or(0.0, |own| 0.5 * libm::log(other.ratio_to(own)));
+        let to = |other: Pressure| self.pressure().map_or(0.0, |own| 0.5 * libm::log(other.ratio_to(own)));
         model.others.iter().map(|other| to(other.pressure)).collect()
     }
 
     /// The other pressures that are far enough from that of the test to tell, by their places.
     fn apart(&self, model: &DiagnosisModel) -> Vec<usize> {
-        let Some(own) = self.pressure else { return Vec::new() };
+        let Some(own) = self.pressure() else { return Vec::new() };
         let apart = |other: Pressure| libm::log(other.ratio_to(own)).abs() > SAME_PRESSURE;
         (0..model.others.len()).filter(|place| apart(model.others[*place].pressure)).collect()
     }
@@ -75,7 +80,7 @@ impl Beside<'_> {
         losses: &mut [LossLaw],
         first: impl Fn(&[LossLaw]) -> Found,
     ) -> Option<Parts> {
-        let Some(pressure) = self.pressure else {
+        let Some(pressure) = self.pressure() else {
             // Held against a new tip caught here, only the set can be off.
             let (_, doubt) = self.new_tip?;
             let only_set = |law: &PartLaw| PartLaw { gauge: 0.0, zero: 0.0, ..*law };
@@ -127,7 +132,7 @@ impl Beside<'_> {
             shared_by_some(&round(boom.tips.iter().map(|cups| cups.tip.clone()).collect()), taken.doubts),
             shared_by_some(&round(other.tips.clone()), taken.doubts),
         ];
-        let gauge = [self.pressure.unwrap_or(other.pressure), other.pressure]
+        let gauge = [self.pressure().unwrap_or(other.pressure), other.pressure]
             .map(|pressure| 0.5 * model.gauge.doubt.ratio_to(pressure));
         let between = 0.5 * model.priors.gauge_between;
         let spread =
@@ -188,8 +193,8 @@ impl Beside<'_> {
     }
 
     /// What is to be said of the facts themselves.
-    pub fn remarks(&self, model: &DiagnosisModel) -> Vec<Finding> {
-        super::remarks::remarks(self.apart(model).len(), self.pressure, self.sections, model)
+    pub fn remarks(&self, caught: usize, model: &DiagnosisModel) -> Vec<Finding> {
+        super::remarks::remarks(self.apart(model).len(), caught, self.rated, self.sections, model)
     }
 }
 

@@ -136,7 +136,7 @@ fn main_group(
     let mut losses = vec![LossLaw::of(&model.priors); sections.tips.len()];
     let plain = normal_laws(spreads, scale);
     let pressure = rated.map(|rated| rated.pressure);
-    let beside = Beside { pressure, new_tip, scale, sections };
+    let beside = Beside { rated, new_tip, scale, sections };
     let first = |losses: &[LossLaw]| {
         let moment = Moment { drift: 0.0, changes: &beside.due(model) };
         let tips = boom.sections(&moment, &taken, &laws, model);
@@ -181,7 +181,8 @@ fn main_group(
         mixed(&model.swaps, &chances, told(&in_tip), &told(&at_place))
     };
     found.boom.parts = parts.map(|parts| parts.told(&found.booms, pressure));
-    found.remarks = beside.remarks(model);
+    let caught = tips.iter().filter(|tip| !tip.catches.is_empty()).count();
+    found.remarks = beside.remarks(caught, model);
     Ok(found)
 }
 

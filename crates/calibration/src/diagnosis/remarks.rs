@@ -3,17 +3,36 @@
 use units::{Amount, Arg, Finding, Kind, Pressure, Weight};
 
 use super::diagnose::Sections;
-use super::model::DiagnosisModel;
+use super::model::{DiagnosisModel, Rated};
 use super::seen::{Looked, Seen};
 
-/// Returns it. `apart` is how many other pressures are far enough from that of the test.
+/// So many tips at least tell a tip's own fault from the boom's. Our own choice: the middle of three is none of the odd ones.
+const ENOUGH: usize = 3;
+/// A pressure so many times the rated one, or that part of it, is a slip of the unit. Our own choice: tips are sold for a
+/// range of pressures of one to six or less.
+const TIMES_RATED: f64 = 6.0;
+
+/// Returns it. `apart` is how many other pressures are far enough from that of the test, `caught` how many tips were caught.
 pub(super) fn remarks(
     apart: usize,
-    pressure: Option<Pressure>,
+    caught: usize,
+    rated: Option<Rated>,
     sections: &Sections,
     model: &DiagnosisModel,
 ) -> Vec<Finding> {
     let mut remarks = Vec::new();
+    let pressure = rated.map(|rated| rated.pressure);
+    if caught < ENOUGH {
+        remarks.push(
+            Finding::new(
+                Weight::Doubt,
+                "few_tips",
+                "So few tips were caught that a tip's own fault looks like the whole boom's.",
+            )
+            .to_do("Catch at least three tips, better all of them."),
+        );
+    }
+    remarks.extend(rated.and_then(far_from_rated));
     if let (Some(first), Some(other)) =
         (pressure, model.others.first().filter(|_| apart < model.others.len()))
     {
@@ -57,6 +76,22 @@ pub(super) fn remarks(
         );
     }
     remarks
+}
+
+/// A pressure that such a tip is not made for: most likely a slip of the unit.
+fn far_from_rated(rated: Rated) -> Option<Finding> {
+    let times = rated.pressure.ratio_to(rated.rated.pressure());
+    let shown = |pressure: Pressure| Arg::Amount(Amount::new(pressure, Kind::Pressure));
+    (!(1.0 / TIMES_RATED..=TIMES_RATED).contains(&times)).then(|| {
+        Finding::new(
+            Weight::Doubt,
+            "pressure_far_from_rated",
+            "The pressure, {pressure}, is far from {rated}, at which the tip is rated: what is told of the whole boom rests on it.",
+        )
+        .with("pressure", shown(rated.pressure))
+        .with("rated", shown(rated.rated.pressure()))
+        .to_do("Look at the pressure and its unit again.")
+    })
 }
 
 /// Leaking check valves: a fault of its own, which the cups cannot show.

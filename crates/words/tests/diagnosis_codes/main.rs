@@ -10,8 +10,8 @@ mod said;
 
 use calibration::catch::TipCatches;
 use calibration::diagnosis::{
-    CheckKind, Checking, DiagnosisModel, Gauge, Looked, OtherPressure, Seen, Swap, TipPressure,
-    tell_diagnosis, why_stop,
+    CheckKind, Checking, DiagnosisModel, Gauge, Looked, OtherPressure, Rated, Seen, Swap, TipPressure,
+    diagnose, tell_diagnosis, why_stop,
 };
 use made_diagnosis::{Boom, boom};
 use said::Said;
@@ -109,6 +109,7 @@ fn beside() -> Vec<Boom> {
         unrated,
         nowhere,
         swapped([450.0, 570.0]),
+        millilitres(&[&[570.0]]),
         swapped([570.0, 450.0]),
         all(0.0, DiagnosisModel { seen: vec![Seen::Drips { tip: 3 }], ..DiagnosisModel::default() }),
         all(
@@ -144,8 +145,17 @@ fn both_ends_of_looking_are_said() {
     assert_eq!(said.codes.len(), 2, "{:?}", said.codes);
 }
 
+/// A pressure in bar taken for psi.
+fn slipped() -> Vec<Finding> {
+    let rated = Rated { pressure: Pressure::psi(2.8), ..made_diagnosis::rated() };
+    let round = millilitres(&[&[570.0; 5]]).round();
+    tell_diagnosis(&diagnose(&round, Some(rated), &DiagnosisModel::default()).expect("worked out"))
+}
+
 fn told() -> Vec<Finding> {
-    booms().iter().chain(&beside()).flat_map(|boom| tell_diagnosis(&boom.diagnose())).collect()
+    let told =
+        booms().iter().chain(&beside()).flat_map(|boom| tell_diagnosis(&boom.diagnose())).collect::<Vec<_>>();
+    [told, slipped()].concat()
 }
 
 #[test]
@@ -170,6 +180,8 @@ fn all_of_it_is_said_in_both_languages() {
         "pressures_without_rated",
         "tip_pressure_no_such_tip",
         "cups_foam",
+        "few_tips",
+        "pressure_far_from_rated",
     ];
     let missing: Vec<_> = codes.iter().filter(|code| !said.codes.contains(**code)).collect();
     assert!(missing.is_empty(), "nothing here tells {missing:?}; told: {:?}", said.keys);
