@@ -20,6 +20,7 @@ pub struct App {
     device: StoredValue<Rc<Device>, LocalStorage>,
     said: RwSignal<Option<&'static str>>,
     reader: Memo<Reader>,
+    wide: ReadSignal<bool>,
 }
 
 /// How long a passing word stays. Our own choice: time to read a short sentence twice.
@@ -39,6 +40,7 @@ impl App {
             device: StoredValue::new_local(Rc::new(Device::default())),
             said: RwSignal::new(None),
             reader: Memo::new(move |_| state.with(|state| state.reader)),
+            wide: shell::wide(),
         }
     }
 
@@ -92,6 +94,11 @@ impl App {
             self.reader.get();
             self.look(|state| state.words.label(key))
         })
+    }
+
+    /// Whether the window has room for a drawing across the page.
+    pub fn is_wide(self) -> bool {
+        self.wide.get()
     }
 
     /// Says a passing word, by its key; nothing has to be done about it.

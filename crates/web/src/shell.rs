@@ -99,6 +99,22 @@ pub fn take_update() {
     }
 }
 
+/// Windows of so much have room for a drawing across the page, as `page/yard.css` has it too.
+const WIDE: &str = "(min-width: 62rem)";
+
+/// Whether the window is so wide, as it becomes so.
+pub fn wide() -> ReadSignal<bool> {
+    let is = || window().match_media(WIDE).ok().flatten().is_some_and(|wide| wide.matches());
+    let (told, set) = signal(is());
+    let listening = window_event_listener_untyped("resize", move |_| {
+        if told.get_untracked() != is() {
+            set.set(is());
+        }
+    });
+    on_cleanup(move || listening.remove());
+    told
+}
+
 /// What the page notes on its root, read again whenever it says so.
 fn told(event: &str, noted: &'static str) -> ReadSignal<Option<String>> {
     let read = move || document().document_element().and_then(|root| root.get_attribute(noted));

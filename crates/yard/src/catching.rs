@@ -46,6 +46,11 @@ pub struct Ask {
     pub why: String,
 }
 
+/// What a round is after, in which two tips changed places, as the visit file words it.
+pub const SWAPPED: &str = "swapped";
+/// The same where the pressure was changed.
+pub const PRESSURE_CHANGED: &str = "pressure changed";
+
 impl Opened {
     /// The cup's marks as written; empty where nobody said.
     #[must_use]
@@ -145,7 +150,12 @@ impl State {
     /// Something was done at some tips: they are caught again, in a round of their own.
     pub fn repaired(&mut self, after: &str, tips: Vec<u32>, with: &mut With<'_>) -> Vec<Effect> {
         let Some(first) = tips.first().copied() else { return Vec::new() };
-        let effects = self.new_round(after, with);
+        let mut effects = self.new_round(after, with);
+        let round = self.visit.as_ref().and_then(Opened::last_round);
+        if let (SWAPPED, Some(round)) = (after, round) {
+            let two = tips.iter().map(u32::to_string).collect::<Vec<_>>().join(", ");
+            effects.extend(self.say(&format!("{ROUNDS}.{round}.swapped"), &two, with));
+        }
         if let Some(catching) = &mut self.catching {
             catching.tip = first;
             catching.tips = tips;

@@ -113,6 +113,8 @@ pub enum Event {
     },
     /// A product more.
     AddProduct,
+    /// A pressure is read at a tip; what it is, is said in its row.
+    AddTipPressure(u32),
     /// A row is struck: a run, a product, a round.
     StrikeRow {
         /// The list.

@@ -5,7 +5,7 @@ use units::Coded;
 use visit::file::{Field, SECTIONS, Shape};
 
 use crate::effect::Effect;
-use crate::opened::{Opened, PRODUCTS, RUNS, Typed};
+use crate::opened::{Opened, PRODUCTS, RUNS, TIP_PRESSURES, Typed};
 use crate::state::State;
 use crate::usable::{FaultIs, usable};
 use crate::write::{With, fact, in_place_of, nothing};
@@ -14,8 +14,8 @@ use crate::write::{With, fact, in_place_of, nothing};
 #[must_use]
 pub fn field_of(name: &str) -> Option<&'static Field> {
     let (section, field) = name.rsplit_once('.')?;
-    let section = match section.split_once('.') {
-        // A row stands between: product.<row>.name
+    let section = match section.rsplit_once('.') {
+        // A row stands between: product.<row>.name, catch.round.<row>.swapped
         Some((list, row)) if RowId::parse(row).is_some() => list,
         _ => section,
     };
@@ -164,6 +164,15 @@ impl State {
         let row = with.chance.row();
         let entry = Entry::Row { list: PRODUCTS.to_string(), row, value: Value::Table(Vec::new()) };
         self.write(&[Told::from(entry)], with)
+    }
+
+    /// A pressure at a tip, not said yet.
+    pub fn add_tip_pressure(&mut self, tip: u32, with: &mut With<'_>) -> Vec<Effect> {
+        let (row, list) = (with.chance.row(), TIP_PRESSURES.to_string());
+        let value = Value::Table(vec![("tip".to_string(), Value::Count(tip.into()))]);
+        let mut effects = self.write(&[Told::from(Entry::Row { list, row, value })], with);
+        effects.push(Effect::Focus(format!("entry-{TIP_PRESSURES}.{row}.pressure")));
+        effects
     }
 
     /// A row is struck, and of a round its readings too.

@@ -184,6 +184,8 @@ impl Worked {
 
 /// The list of rounds in a visit file.
 pub const ROUNDS: &str = "catch.round";
+/// The list of pressures that were read at tips.
+pub const TIP_PRESSURES: &str = "catch.tip_pressure";
 /// The list of timed runs.
 pub const RUNS: &str = "drive.runs";
 /// The list of products.

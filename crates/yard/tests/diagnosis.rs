@@ -5,7 +5,7 @@ mod common;
 
 use common::Phone;
 use words::{Language, Reader};
-use yard::shown::{CupCell, cup_sections, diagnosis, found};
+use yard::shown::{CupCell, beside, cup_sections, diagnosis, found};
 use yard::{Event, Key, Screen, Step};
 
 /// Twelve cups, the seventh a third short; the last section gives 1 fl oz less than the others.
@@ -126,4 +126,49 @@ fn before_cups_and_of_what_is_no_boom_nothing_is_told() {
     phone.say("sprayer.tips", "3");
     phone.cups(&["64", "66", "63"]);
     assert_eq!(diagnosis(&phone.state), None);
+}
+
+#[test]
+fn a_swap_tells_the_tip_from_its_place() {
+    for (at_seven, at_eight, says, again) in [
+        ("10", "14.5", "Place 7 stays low with another tip in it", true),
+        ("14.5", "10", "What was low went along with tip 7", false),
+    ] {
+        let mut phone = caught();
+        phone.send(Event::Repaired { after: "swapped".to_string(), tips: vec![7, 8] });
+        for reading in [at_seven, at_eight] {
+            phone.press(reading);
+            phone.send(Event::Next);
+        }
+        assert_eq!(phone.state.screen, Screen::Visit);
+        assert_eq!(phone.visit().faults, []);
+        let shown = diagnosis(&phone.state).expect("cups were caught");
+        let told = shown.likely.iter().find(|likely| likely.lead.starts_with(says));
+        let told = told.unwrap_or_else(|| panic!("{says}: {:?}", shown.likely));
+        assert_eq!(!told.repairs.is_empty(), again);
+        // A swap mends nothing: the verdict is that of the whole boom, and the cup that was read before stays.
+        let cell = cells(&phone).into_iter().find(|cell| cell.number == 7).expect("tip 7");
+        assert_eq!((cell.before.as_deref(), cell.state), (Some("10"), "low"));
+    }
+}
+
+#[test]
+fn what_is_read_beside_the_cups_has_its_fields() {
+    let mut phone = caught();
+    phone.send(Event::AddTipPressure(10));
+    let fields = beside(&phone.state);
+    let pressure = fields.iter().find(|field| field.ends_with(".pressure")).expect("a field").clone();
+    assert_eq!(pressure.split('.').next(), Some("catch"));
+    phone.say(&pressure, "38 psi");
+    assert_eq!(phone.visit().faults, []);
+    phone.send(Event::Repaired { after: "pressure changed".to_string(), tips: vec![1, 2] });
+    phone.press("20");
+    phone.send(Event::Next);
+    let rounds: Vec<String> =
+        beside(&phone.state).into_iter().filter(|field| field.starts_with("catch.round.")).collect();
+    assert_eq!(rounds.len(), 1);
+    phone.say(&rounds[0], "60 psi");
+    assert_eq!(phone.visit().faults, []);
+    // At another pressure every tip gives something else: nothing is held against the cups of before.
+    assert!(cells(&phone).iter().all(|cell| cell.before.is_none()));
 }

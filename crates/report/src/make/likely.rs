@@ -3,7 +3,7 @@
 use calibration::catch::{Round, RoundKind, TipCatches, TipState, TipSummary};
 use calibration::diagnosis::{Cause, CheckKind, Diagnosed, NextCheck, SectionDiagnosis, TipDiagnosis};
 use units::{Arg, Args, Coded, Finding, Quantity, Verdict};
-use visit::findings::CatchOutcome;
+use visit::findings::{CatchOutcome, RoundOutcome};
 use words::Words;
 
 use super::measured::shown_reading;
@@ -92,7 +92,9 @@ impl Since<'_> {
 pub fn since(catch: &CatchOutcome, number: u32) -> Option<Since<'_>> {
     let now = catch.now();
     let summary = &now.verdicts.summary;
-    catch.rounds[catch.current + 1..].iter().rev().find_map(|later| {
+    // At another pressure every tip gives something else.
+    let alike = |later: &&RoundOutcome| later.round.kind != RoundKind::PressureChanged;
+    catch.rounds[catch.current + 1..].iter().rev().filter(alike).find_map(|later| {
         let tip = later.verdicts.summary.tips.iter().find(|tip| tip.number == number)?;
         let facts = later.round.tips.iter().find(|facts| facts.number == number)?;
         let mean = summary.groups.iter().find(|group| group.group == tip.group)?.mean?;
@@ -104,7 +106,8 @@ pub fn since(catch: &CatchOutcome, number: u32) -> Option<Since<'_>> {
             (TipState::Runs, Verdict::Outside) if level > 1.0 => "high",
             (TipState::Runs, Verdict::Outside) => "low",
         };
-        let repaired = !matches!(later.round.kind, RoundKind::AsFound | RoundKind::PressureChanged);
+        // A second cup of an untouched tip and a swap mend nothing.
+        let repaired = !matches!(later.round.kind, RoundKind::AsFound | RoundKind::Swapped);
         Some(Since { level, state, repaired, round: &later.round, facts, tip })
     })
 }

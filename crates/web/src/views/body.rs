@@ -27,10 +27,10 @@ pub fn body(step: Step) -> AnyView {
         }
         Step::Look | Step::Repeat => {
             let on = to(app(), "yard-symptoms_to", "line", Screen::Symptoms);
-            view! { <Fields step/><div class="wide-only"><Drawn step/></div>{on}<Found step/> }.into_any()
+            view! { <Fields step/>{when_wide(step)}{on}<Found step/> }.into_any()
         }
         Step::Machine | Step::Spacing => {
-            view! { <Fields step/><div class="wide-only"><Drawn step/></div><Found step/> }.into_any()
+            view! { <Fields step/>{when_wide(step)}<Found step/> }.into_any()
         }
     }
 }
@@ -49,6 +49,12 @@ fn Drawn(step: Step) -> impl IntoView {
     let app = app();
     let blocks = app.memo(move |state| shown::drawings(state, step));
     move || blocks.get().into_iter().map(block).collect_view()
+}
+
+/// The drawing of a step where there is room for it; where there is none it is not made.
+fn when_wide(step: Step) -> impl IntoView {
+    let app = app();
+    move || app.is_wide().then(|| view! { <div><Drawn step/></div> })
 }
 
 /// How a number of the whole visit came about.
@@ -188,8 +194,8 @@ fn Catch() -> impl IntoView {
             {to(app, "yard-catch_row", "", Screen::CupRow)}
             {to(app, "yard-catch_voice", "", Screen::HandsFree)}
         </div>
-        <div class="narrow-only"><CupCells/></div>
-        <div class="wide-only"><Drawn step=Step::Catch/></div>
+        {move || (!app.is_wide()).then(|| view! { <CupCells/> })}
+        {when_wide(Step::Catch)}
         <Found step=Step::Catch/>
         <Likely/>
         <Why says="yard-why_cups" of=WhyOf::Cups/>

@@ -4,6 +4,7 @@ use leptos::prelude::*;
 use yard::shown::{self, CheckShown, DiagnosisShown, LikelyShown, RepairShown};
 use yard::{Event, State};
 
+use super::field::FieldView;
 use super::found::{class_of, sign};
 use crate::app::app;
 use crate::device::measure;
@@ -17,7 +18,7 @@ pub fn Likely() -> impl IntoView {
     let app = app();
     let found = app.memo(worked_out);
     let (head, next, or) = (app.label("likely-head"), app.label("likely-next"), app.label("likely-or"));
-    move || {
+    let shown = move || {
         found.get().map(|found| {
             let DiagnosisShown { likely, checks, stop } = found;
             let mut checks = checks.into_iter();
@@ -35,7 +36,8 @@ pub fn Likely() -> impl IntoView {
                 </section>
             }
         })
-    }
+    };
+    view! { {shown}<Beside/> }
 }
 
 /// Worked out, where it was not yet, with the time that takes noted.
@@ -48,6 +50,20 @@ pub fn worked_out(state: &State) -> Option<DiagnosisShown> {
         });
     }
     shown::diagnosis(state)
+}
+
+/// What was read or seen beside the cups, to be filled in.
+#[component]
+fn Beside() -> impl IntoView {
+    let app = app();
+    let fields = app.memo(shown::beside);
+    let head = app.label("likely-beside");
+    view! {
+        <div class="part">
+            {move || fields.with(|fields| !fields.is_empty()).then(|| view! { <h3>{head.get()}</h3> })}
+            <For each=move || fields.get() key=|name| name.clone() let:name><FieldView name/></For>
+        </div>
+    }
 }
 
 fn one(likely: LikelyShown) -> impl IntoView {
@@ -71,12 +87,15 @@ fn check(check: CheckShown) -> AnyView {
         view! { <button type="button" on:click=tap>{again.label}</button> }
     });
     let repair = check.repair.map(repair);
-    let any = again.is_some() || repair.is_some();
+    let pressure = check.pressure_at.map(|(tip, label)| {
+        view! { <button type="button" on:click=move |_| app.send(Event::AddTipPressure(tip))>{label}</button> }
+    });
+    let any = again.is_some() || repair.is_some() || pressure.is_some();
     view! {
         <li class="plain check">
             <p class="lead">{check.lead}</p>
             <p class="rest">{check.rest}</p>
-            {any.then(|| view! { <div class="more">{again}{repair}</div> })}
+            {any.then(|| view! { <div class="more">{again}{repair}{pressure}</div> })}
         </li>
     }
     .into_any()

@@ -49,3 +49,10 @@ likely-new_tips = { $count ->
     }
 likely-was = before
 likely-now = now { $reading }
+likely-swapped = swapped: catch tips { $tips }
+likely-other_pressure = { $count ->
+        [one] at another pressure: catch tip { $tips }
+       *[other] at another pressure: catch tips { $tips }
+    }
+likely-pressure_at = write down the pressure at tip { $tip }
+likely-beside = Read or seen beside the cups

@@ -49,3 +49,10 @@ likely-new_tips = { $count ->
     }
 likely-was = antes
 likely-now = ahora { $reading }
+likely-swapped = intercambiadas: recoger las boquillas { $tips }
+likely-other_pressure = { $count ->
+        [one] con otra presión: recoger la boquilla { $tips }
+       *[other] con otra presión: recoger las boquillas { $tips }
+    }
+likely-pressure_at = anotar la presión en la boquilla { $tip }
+likely-beside = Lo leído o visto además de los vasos

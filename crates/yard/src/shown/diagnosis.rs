@@ -1,12 +1,16 @@
 //! What is most likely wrong, beside the verdict: what it is, the next best check and how to do it, and what a tap does.
 
 use calibration::diagnosis::{CheckKind, Diagnosed, NextCheck};
+use notebook::Value;
 use report::make;
 use report::sheet::Sign;
 use units::{Arg, Coded, Finding, Weight};
 use words::Words;
 
 use super::found::Again;
+use crate::catching::{PRESSURE_CHANGED, SWAPPED};
+use crate::facts::typed_text;
+use crate::opened::{ROUNDS, TIP_PRESSURES};
 use crate::state::State;
 
 /// What is most likely wrong, and what to look at next.
@@ -55,6 +59,8 @@ pub struct CheckShown {
     pub again: Option<Again>,
     /// What it comes to where it was done.
     pub repair: Option<RepairShown>,
+    /// The tip at which a pressure is read, where that is the check, and the button that begins it.
+    pub pressure_at: Option<(u32, String)>,
 }
 
 /// More checks than these are not named beside the best. Our own choice: what one remembers walking there.
@@ -79,6 +85,33 @@ pub fn diagnosis(state: &State) -> Option<DiagnosisShown> {
     Some(DiagnosisShown { likely, checks, stop })
 }
 
+/// The fields for what was read or seen beside the cups: those that a check asks for, and those that hold something.
+#[must_use]
+pub fn beside(state: &State) -> Vec<String> {
+    let Some(visit) = &state.visit else { return Vec::new() };
+    let asked = |kind: CheckKind| {
+        let next = visit.diagnosed().map(|found| found.next.iter().take(1 + BESIDE));
+        next.into_iter().flatten().any(|check| check.kind == kind)
+    };
+    let mut fields = Vec::new();
+    for (kind, field) in [(CheckKind::LookAtTip, "look.odd_tips"), (CheckKind::NewTip, "catch.new_tip")] {
+        if visit.fact(field).is_some() || asked(kind) {
+            fields.push(field.to_string());
+        }
+    }
+    for (row, held) in visit.rounds() {
+        let Value::Table(table) = &held.value else { continue };
+        let after = table.iter().find(|(name, _)| name == "after").map(|(_, value)| typed_text(value));
+        if after.as_deref() == Some(PRESSURE_CHANGED) {
+            fields.push(format!("{ROUNDS}.{row}.pressure"));
+        }
+    }
+    for (row, _) in visit.folded.rows.get(TIP_PRESSURES).into_iter().flatten() {
+        fields.extend(["tip", "pressure"].map(|name| format!("{TIP_PRESSURES}.{row}.{name}")));
+    }
+    fields
+}
+
 fn likely(words: &Words, finding: &Finding) -> LikelyShown {
     let lead = words.finding(finding);
     LikelyShown {
@@ -101,6 +134,11 @@ fn repairs(words: &Words, finding: &Finding) -> Vec<RepairShown> {
     {
         return vec![repair(words, "likely-cleaned", tips.clone())];
     }
+    if let ("tip_swapped", Some("stayed"), Some(Arg::Count(tip))) =
+        (finding.code(), Coded::case(finding), args.get("tip"))
+    {
+        return vec![repair(words, "likely-cleaned", vec![*tip])];
+    }
     let (Some(Arg::Count(tip)), Some(Arg::Word { code, .. })) = (args.get("tip"), args.get("first")) else {
         return Vec::new();
     };
@@ -115,7 +153,12 @@ fn repairs(words: &Words, finding: &Finding) -> Vec<RepairShown> {
 
 fn repair(words: &Words, key: &str, tips: Vec<u32>) -> RepairShown {
     let count = i64::try_from(tips.len()).unwrap_or(i64::MAX);
-    let after = if key == "likely-cleaned" { "after cleaning" } else { "new tips" };
+    let after = match key {
+        "likely-cleaned" => "after cleaning",
+        "likely-swapped" => SWAPPED,
+        "likely-other_pressure" => PRESSURE_CHANGED,
+        _ => "new tips",
+    };
     let label = words.say(key, &[("tips", words.tips(&tips).into()), ("count", count.into())]);
     RepairShown { label, after, tips }
 }
@@ -134,12 +177,13 @@ fn check_shown(words: &Words, diagnosed: &Diagnosed, check: &NextCheck) -> Check
             of_section.map(|section| repair(words, "likely-cleaned", section.tips.clone()))
         }
         CheckKind::LookAtTip => Some(repair(words, "likely-new_tips", check.tips.clone())),
-        CheckKind::CatchAgain
-        | CheckKind::ReadPressure
-        | CheckKind::SwapTips
-        | CheckKind::SecondPressure
-        | CheckKind::NewTip => None,
+        CheckKind::SwapTips => Some(repair(words, "likely-swapped", check.tips.clone())),
+        CheckKind::SecondPressure => Some(repair(words, "likely-other_pressure", check.tips.clone())),
+        CheckKind::CatchAgain | CheckKind::ReadPressure | CheckKind::NewTip => None,
     };
+    let tip = check.tips.first().or_else(|| of_section?.tips.first()).copied().unwrap_or(1);
+    let says = || words.say("likely-pressure_at", &[("tip", i64::from(tip).into())]);
+    let pressure_at = (check.kind == CheckKind::ReadPressure).then(|| (tip, says()));
     let rest = format!("{how} {}", make::check_minutes(words, check));
-    CheckShown { lead: make::check_said(words, check), rest, again, repair }
+    CheckShown { lead: make::check_said(words, check), rest, again, repair, pressure_at }
 }

@@ -14,7 +14,7 @@ mod symptoms;
 mod why;
 
 pub use cups::{CupScreen, SideOfMean, SoFar, cup_screen, small_row};
-pub use diagnosis::{CheckShown, DiagnosisShown, LikelyShown, RepairShown, diagnosis};
+pub use diagnosis::{CheckShown, DiagnosisShown, LikelyShown, RepairShown, beside, diagnosis};
 pub use field::{
     Choice, Editor, FieldShown, choice_key, field, field_names, fields_of, list_with_unit, list_without_unit,
     meant_by, read_in, value_said, with_unit, without_unit,

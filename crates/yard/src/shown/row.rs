@@ -107,7 +107,8 @@ fn cells(words: &Words, catch: &CatchOutcome, diagnosed: Option<&Diagnosed>) -> 
             let level = tip.flow.zip(mean).map(|(flow, mean)| edge(flow.si() / mean));
             let since = make::since(catch, tip.number);
             let repaired = since.as_ref().is_some_and(|since| since.repaired);
-            let is = since.as_ref().map_or_else(|| tip_state(tip, verdicts), |since| since.state);
+            let mended = since.filter(|_| repaired).map(|since| since.state);
+            let is = mended.unwrap_or_else(|| tip_state(tip, verdicts));
             // What the cups of before told of it was told before it was seen to.
             let likely =
                 diagnosed.filter(|_| !repaired).and_then(|found| make::tip_likely(found, tip.number));
