@@ -29,9 +29,7 @@ pub fn body(step: Step) -> AnyView {
             let on = to(app(), "yard-symptoms_to", "line", Screen::Symptoms);
             view! { <Fields step/>{when_wide(step)}{on}<Found step/> }.into_any()
         }
-        Step::Machine | Step::Spacing => {
-            view! { <Fields step/>{when_wide(step)}<Found step/> }.into_any()
-        }
+        Step::Machine | Step::Spacing => view! { <Fields step/>{when_wide(step)}<Found step/> }.into_any(),
     }
 }
 
