@@ -7,7 +7,7 @@ use std::error::Error;
 use std::hint::black_box;
 
 use calibration::catch::{Catch, Round, RoundKind, TipCatches};
-use calibration::diagnosis::{Checking, DiagnosisModel, Rated, diagnose, next_checks};
+use calibration::diagnosis::{Checking, DiagnosisModel, OtherPressure, Rated, Swap, diagnose, next_checks};
 use sprayer::{GroupId, RatedFlow, WATER_AT_20_C};
 use timing::case;
 use units::{Caught, Dimension, Flow, Marks, Pressure, Time, quantity};
@@ -22,7 +22,27 @@ fn main() -> Result<(), Box<dyn Error>> {
     let found = diagnose(&round, Some(rated), &model)?;
     case("diagnose_60_tips", 1, || diagnose(black_box(&round), Some(rated), &model));
     case("diagnose_60_tips_next", 1, || next_checks(black_box(&round), &found, &model, &Checking::default()));
+    // What else may be known: all of them caught at another pressure too, two of them swapped.
+    let second = DiagnosisModel { others: vec![at_80_psi(&round)?], ..DiagnosisModel::default() };
+    case("diagnose_60_tips_second_pressure", 1, || diagnose(black_box(&round), Some(rated), &second));
+    let after = [17, 18].map(|number: u32| {
+        round.tips.iter().filter(|tip| tip.number == number).flat_map(|tip| tip.catches.clone()).collect()
+    });
+    let swapped = DiagnosisModel { swaps: vec![Swap { tips: (17, 18), after }], ..DiagnosisModel::default() };
+    case("diagnose_60_tips_swapped", 1, || diagnose(black_box(&round), Some(rated), &swapped));
     Ok(())
+}
+
+/// The same tips at twice the pressure: √2 as much.
+fn at_80_psi(round: &Round) -> Result<OtherPressure, Box<dyn Error>> {
+    let marks = Marks::every(quantity("1 mL", Dimension::Volume)?)?;
+    let mut tips = round.tips.clone();
+    for tip in &mut tips {
+        let before = tip.catches.first().map_or(0.0, |catch| catch.volume(round.density).as_millilitres());
+        let caught = Caught::parse(&format!("{} mL", (before * std::f64::consts::SQRT_2).round()), None)?;
+        tip.catches = vec![Catch::new(caught, Some(marks.clone()), round.time, None)?];
+    }
+    Ok(OtherPressure { pressure: Pressure::psi(80.0), tips })
 }
 
 /// Sixty cups around 568 mL, no two of a section alike, one of them a third low and one a fifth high.

@@ -183,3 +183,17 @@ fn a_swap_that_leaves_no_doubt_is_recorded() {
     assert_eq!(stayed.swaps, Counts::new([0.0, 1.0]));
     assert_eq!(recorded(&visit("", "19, 19, 14, 19, 19, 19, 19, 19")).swaps, Counts::new([0.0, 0.0]));
 }
+
+#[test]
+fn a_round_at_another_pressure_is_held_against_new_tips_at_that_one() {
+    let second = "[[catch.round]]\nafter = \"pressure changed\"\npressure = \"20 psi\"\nreadings = [13.5, 13.5, 13.5, 13.5, 13.5, 13.5, 13.5, 13.5]\n";
+    let text = format!("{}{second}", visit("", "19, 19, 19, 19, 19, 19, 19, 19"));
+    let read = visit::file::read(text.as_bytes()).expect("a visit");
+    let outcome = findings(&read, UnitSystem::Us).expect("worked out");
+    let new = &outcome.catch.expect("cups").rounds[1].verdicts.new;
+    // 13.5 fl oz against 19.2 × √½ = 13.58.
+    assert!(
+        new.len() == 8 && new.iter().all(|tip| (tip.measured.deviation + 0.0056).abs() < 0.001),
+        "{new:?}"
+    );
+}

@@ -143,7 +143,7 @@ impl Test<'_> {
             unit: self.facts.cups.marks.as_ref().and_then(|marks| marks.step().unit().cloned()),
         };
         let rated = self.rated()?;
-        let new = self.new_tip(&round, rated)?;
+        let new = self.new_tip(&round, facts, rated)?;
         let expected = match &new {
             Some(new) => Some(new.flow().map_err(CheckError::of("setting.pressure"))?),
             None => rated.map(|rated| rated.flow()),
@@ -242,7 +242,12 @@ impl Test<'_> {
         self.facts.new_tip.iter().map(|reading| self.catch(reading, time)).collect()
     }
 
-    fn new_tip(&self, round: &Round, rated: Option<RatedFlow>) -> Result<Option<NewTip>, CheckError> {
+    fn new_tip(
+        &self,
+        round: &Round,
+        facts: &RoundFacts,
+        rated: Option<RatedFlow>,
+    ) -> Result<Option<NewTip>, CheckError> {
         if !self.facts.new_tip.is_empty() {
             let catches = self.new_cups(round.time)?;
             let tip = TipCatches { number: 0, group: GroupId(0), section: 0, catches };
@@ -251,7 +256,9 @@ impl Test<'_> {
                 .map_err(CheckError::of("catch.new_tip"));
         }
         let setting = self.facts.setting.over(&self.visit.setting);
-        let (Some(rated), Some(pressure)) = (rated, setting.pressure) else { return Ok(None) };
+        // A round at another pressure is held against what a new tip gives at that one.
+        let pressure = facts.pressure.clone().or(setting.pressure);
+        let (Some(rated), Some(pressure)) = (rated, pressure) else { return Ok(None) };
         let marks = setting.gauge_marks.as_ref().map_or(USUAL_GAUGE_MARKS, AsWritten::value);
         Ok(Some(NewTip::Rated { rated, pressure: pressure.value(), pressure_doubt: of_marks(marks) }))
     }
