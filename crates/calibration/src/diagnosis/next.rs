@@ -104,7 +104,7 @@ impl Default for Checking {
             swap: Time::seconds(60.0),
             set_pressure: Time::seconds(60.0),
             new_tip: Time::seconds(180.0),
-            worth: 0.01,
+            worth: 0.03,
             most_tips: MOST_TIPS,
         }
     }

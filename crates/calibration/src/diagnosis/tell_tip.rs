@@ -27,6 +27,9 @@ pub(super) struct Explained {
 /// A word of ours with its English.
 type OurWord = (&'static str, &'static str);
 
+/// What it is called when no tip is at fault.
+const MISREAD_CUP: OurWord = ("cause_misread", "a cup misread or mistimed");
+
 /// What may explain a tip's cups, the likeliest first.
 pub(super) fn explanations(tip: &TipDiagnosis) -> Vec<Explained> {
     let misread = tip.misread.iter().copied().fold(0.0, f64::max).min(tip.probability_of(Cause::Sound));
@@ -41,7 +44,7 @@ pub(super) fn explanations(tip: &TipDiagnosis) -> Vec<Explained> {
         of(("cause_partly_plugged", "a partly plugged tip"), tip.probability_of(Cause::PartlyPlugged)),
         of(("cause_plugged", "a plugged tip"), tip.probability_of(Cause::Plugged)),
         of(size, tip.probability_of(Cause::WrongTip)),
-        of(("cause_misread", "a cup misread or mistimed"), misread),
+        of(MISREAD_CUP, misread),
         of(("cause_chance", "a sound tip, off by chance"), tip.probability_of(Cause::Sound) - misread),
     ];
     all.sort_by(|one, other| other.chance.total_cmp(&one.chance));
@@ -87,10 +90,29 @@ fn one(tip: &TipDiagnosis, found: &Diagnosis) -> Option<Finding> {
         .map(|(_, explained)| explained)
         .collect();
     let first = *explained.first()?;
+    let slip = first.word == MISREAD_CUP;
+    if slip && tip.misread.len() > 1 {
+        return Some(hardly_counts(tip, first.chance));
+    }
     let direction = direction(tip, found);
     let likely = faulty >= LIKELY;
     let alone = neighbour(tip, found).is_none();
     let (case, says) = match (direction, explained.len()) {
+        // What was most likely read wrong is read again before anything is taken off.
+        (Direction::Low, 1) if slip => {
+            ("low_once_sure", "Tip {tip} is low: most likely {first} ({first_chance}).")
+        }
+        (Direction::Low, _) if slip => (
+            "low_once",
+            "Tip {tip} is low: most likely {first} ({first_chance}), or {second} ({second_chance}).",
+        ),
+        (Direction::High, 1) if slip => {
+            ("high_once_sure", "Tip {tip} is high: most likely {first} ({first_chance}).")
+        }
+        (Direction::High, _) if slip => (
+            "high_once",
+            "Tip {tip} is high: most likely {first} ({first_chance}), or {second} ({second_chance}).",
+        ),
         (Direction::Nothing, 1) => {
             ("nothing_sure", "Tip {tip} gives next to nothing: most likely {first} ({first_chance}).")
         }
@@ -129,7 +151,22 @@ fn one(tip: &TipDiagnosis, found: &Diagnosis) -> Option<Finding> {
     if let Some(second) = explained.get(1) {
         finding = finding.with("second", word(*second)).with("second_chance", told(second.chance));
     }
-    Some(with_what_to_do(finding, direction, tip, found))
+    Some(if slip {
+        finding.to_do("Catch it again.")
+    } else {
+        with_what_to_do(finding, direction, tip, found)
+    })
+}
+
+/// One cup of several was misread: the others tell what the tip gives.
+fn hardly_counts(tip: &TipDiagnosis, chance: f64) -> Finding {
+    Finding::new(
+        Weight::Note,
+        "cup_misread",
+        "A cup of tip {tip} was most likely misread or mistimed ({chance}). By its other cups the tip is in order; the odd one hardly counts.",
+    )
+    .with("tip", Arg::Count(tip.number))
+    .with("chance", told(chance))
 }
 
 /// What a swap told of a tip that is low.

@@ -51,6 +51,15 @@ tip_most_likely-high = Tip { $tip } is high: most likely { $first } ({ $first_ch
     .do = Look at the size and colour of the tip, then catch it again.
 tip_most_likely-high_sure = Tip { $tip } is high: most likely { $first } ({ $first_chance }).
     .do = Look at the size and colour of the tip, then catch it again.
+tip_most_likely-low_once = Tip { $tip } is low: most likely { $first } ({ $first_chance }), or { $second } ({ $second_chance }).
+    .do = Catch it again.
+tip_most_likely-low_once_sure = Tip { $tip } is low: most likely { $first } ({ $first_chance }).
+    .do = Catch it again.
+tip_most_likely-high_once = Tip { $tip } is high: most likely { $first } ({ $first_chance }), or { $second } ({ $second_chance }).
+    .do = Catch it again.
+tip_most_likely-high_once_sure = Tip { $tip } is high: most likely { $first } ({ $first_chance }).
+    .do = Catch it again.
+cup_misread = A cup of tip { $tip } was most likely misread or mistimed ({ $chance }). By its other cups the tip is in order; the odd one hardly counts.
 tip_most_likely-odd = Tip { $tip } is odd: most likely { $first } ({ $first_chance }), or { $second } ({ $second_chance }).
     .do = Catch it again.
 tip_most_likely-odd_sure = Tip { $tip } is odd: most likely { $first } ({ $first_chance }).
@@ -113,7 +122,11 @@ check-open_strainer = Open the strainer of section { $section }: pressure off, t
 check-swap_tips = Swap tips { $tips } (pressure off, gloves on) and catch both: if the low one moves with the tip, it is the tip; if it stays, it is the body, its hose or its check valve.
 check-second_pressure = Catch tips { $tips } at another pressure, about half or twice this one and within what the tips are made for, all else unchanged. It tells whether the gauge or lost pressure is why the whole boom is off.
 check-new_tip = Fit one new tip of the same kind and size (pressure off, gloves on) and catch it here: if it is off as much as the others, it is the pressure; if not, the set is worn.
-check-worth = Takes about { $minutes } min; settles { $settles } of an answer on average.
+check-worth = { $much ->
+        [much] Takes about { $minutes } min and settles a good deal.
+        [some] Takes about { $minutes } min and may settle it.
+       *[little] Takes about { $minutes } min and settles little.
+    }
 
 ## Mistakes
 

@@ -51,6 +51,15 @@ tip_most_likely-high = La boquilla { $tip } echa de más: lo más probable es { 
     .do = Vea el tamaño y el color de la boquilla, y recójala otra vez.
 tip_most_likely-high_sure = La boquilla { $tip } echa de más: lo más probable es { $first } ({ $first_chance }).
     .do = Vea el tamaño y el color de la boquilla, y recójala otra vez.
+tip_most_likely-low_once = La boquilla { $tip } echa de menos: lo más probable es { $first } ({ $first_chance }), o { $second } ({ $second_chance }).
+    .do = Recójala otra vez.
+tip_most_likely-low_once_sure = La boquilla { $tip } echa de menos: lo más probable es { $first } ({ $first_chance }).
+    .do = Recójala otra vez.
+tip_most_likely-high_once = La boquilla { $tip } echa de más: lo más probable es { $first } ({ $first_chance }), o { $second } ({ $second_chance }).
+    .do = Recójala otra vez.
+tip_most_likely-high_once_sure = La boquilla { $tip } echa de más: lo más probable es { $first } ({ $first_chance }).
+    .do = Recójala otra vez.
+cup_misread = Lo más probable es que un vaso de la boquilla { $tip } se leyó o cronometró mal ({ $chance }). Por sus otros vasos la boquilla está bien; el vaso raro casi no cuenta.
 tip_most_likely-odd = La boquilla { $tip } sale rara: lo más probable es { $first } ({ $first_chance }), o { $second } ({ $second_chance }).
     .do = Recójala otra vez.
 tip_most_likely-odd_sure = La boquilla { $tip } sale rara: lo más probable es { $first } ({ $first_chance }).
@@ -113,7 +122,11 @@ check-open_strainer = Abra el filtro de la sección { $section }: sin presión, 
 check-swap_tips = Intercambie las boquillas { $tips } (sin presión, con guantes) y recoja las dos: si lo bajo se va con la boquilla, es la boquilla; si se queda, es el portaboquilla, su manguera o su válvula antigoteo.
 check-second_pressure = Recoja las boquillas { $tips } a otra presión, cerca de la mitad o del doble de esta y dentro de lo que permiten las boquillas, sin cambiar nada más. Dice si es el manómetro o presión perdida lo que tiene fuera a todo el aguilón.
 check-new_tip = Ponga una boquilla nueva de la misma clase y tamaño (sin presión, con guantes) y recójala aquí: si está tan fuera como las demás, es la presión; si no, el juego está gastado.
-check-worth = Toma unos { $minutes } min; aclara { $settles } de una respuesta en promedio.
+check-worth = { $much ->
+        [much] Toma unos { $minutes } min y aclara bastante.
+        [some] Toma unos { $minutes } min y puede aclararlo.
+       *[little] Toma unos { $minutes } min y aclara poco.
+    }
 
 ## Errores
 
