@@ -92,7 +92,7 @@ const US: &[&str] = &[
 ];
 const METRIC: &[&str] =
     &["m", "cm", "km/h", "L/min", "L/ha", "ha", "L", "bar", "kg/L", "L/100 sq m", "mL", "mL/ha", "sq m"];
-const BOTH: &[&str] = &["s", "min", "kg", "lb"];
+const BOTH: &[&str] = &["s", "min", "kg", "lb", "deg"];
 
 #[test]
 fn units_are_us_by_default_and_metric_by_the_option_alone() {

@@ -180,10 +180,10 @@ help-diagnose-after =
       "seen": [{ "{" }"tip": 2, "what": "streaky_fan"{ "}" }], "looked": { "{" }"strainers_clean": "no", "foam": "yes"{ "}" }
     Cups under one timed run carry its number: { "{" }"reading": "19 fl oz", "run": 1{ "}" }.
     A file of records counts what is certain, of a sprayer all tips or none:
-      { "[" }tips]      sound = 220, worn = 9, partly_plugged = 6, plugged = 2, wrong_tip = 3, a line each
-      { "[" }cups]      right = 236, misread = 4
-      { "[" }sections]  free = 28, restricted = 2, shut = 0
-      { "[" }swaps]     tip = 6, place = 1
+    { "  [" }tips]      sound = 220, worn = 9, partly_plugged = 6, plugged = 2, wrong_tip = 3, a line each
+    { "  [" }cups]      right = 236, misread = 4
+    { "  [" }sections]  free = 28, restricted = 2, shut = 0
+    { "  [" }swaps]     tip = 6, place = 1
 help-diagnose-file = The visit file, or a file of one test; - for standard input
 help-diagnose-batch = A file of JSON lines, one test each; - for standard input
 help-diagnose-records = What turned out before, added to what is believed: a file of counts, or a visit file with what was done after; may stand several times

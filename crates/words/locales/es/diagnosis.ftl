@@ -180,11 +180,11 @@ help-diagnose-after =
       "seen": [{ "{" }"tip": 2, "what": "streaky_fan"{ "}" }], "looked": { "{" }"strainers_clean": "no", "foam": "yes"{ "}" }
     Los vasos de un mismo tiempo llevan su número: { "{" }"reading": "19 fl oz", "run": 1{ "}" }.
     Un archivo de registros cuenta lo que es seguro, de una aspersora todas las boquillas o ninguna:
-      { "[" }tips]      sound (buenas) = 220, worn (gastadas) = 9, partly_plugged (medio tapadas) = 6,
+    { "  [" }tips]      sound (buenas) = 220, worn (gastadas) = 9, partly_plugged (medio tapadas) = 6,
                   plugged (tapadas) = 2, wrong_tip (de otro tamaño) = 3, una por línea
-      { "[" }cups]      right (bien leídos) = 236, misread (mal leídos) = 4
-      { "[" }sections]  free (libres) = 28, restricted (con menos flujo) = 2, shut (cerradas) = 0
-      { "[" }swaps]     tip (era la boquilla) = 6, place (era el lugar) = 1
+    { "  [" }cups]      right (bien leídos) = 236, misread (mal leídos) = 4
+    { "  [" }sections]  free (libres) = 28, restricted (con menos flujo) = 2, shut (cerradas) = 0
+    { "  [" }swaps]     tip (era la boquilla) = 6, place (era el lugar) = 1
 help-diagnose-file = El archivo de la visita, o un archivo con una sola prueba; - para la entrada estándar
 help-diagnose-batch = Un archivo con líneas de JSON, una prueba en cada una; - para la entrada estándar
 help-diagnose-records = Lo que resultó antes, sumado a lo que se cree: un archivo de cuentas, o el de una visita con lo que se hizo después; puede ponerse varias veces
