@@ -142,6 +142,60 @@ for (const language of ['en', 'es']) {
   });
 }
 
+/** A line of the first screen or a step that leads to the symptoms; beneath its name it says more. */
+const toSymptoms = (it) => it.page.getByRole('button').filter({ hasText: it.word('yard-symptoms_to') }).first();
+
+for (const language of ['en', 'es']) {
+  test(`what is seen leads to its cause by taps alone, in ${language}`, async () => {
+    for (const [name, options] of [['phone', PHONE], ['small', SMALL], ['desk', DESK]]) {
+      const phone = await device(browser, { ...options, locale: language === 'en' ? 'en-US' : 'es-MX' });
+      const it = await phone.open(site.address, language);
+      const other = it.page.getByRole('button', { name: language === 'en' ? 'English' : 'español', exact: true });
+      if (await other.count() > 0) await other.first().click();
+      await picture(it.page, `symptoms-gate-${name}-${language}`);
+      // Nothing is caught, nothing is typed.
+      await it.tap(toSymptoms(it));
+      await it.page.waitForSelector('main.at-symptoms');
+      await fit(it.page, `symptoms ${name} ${language}`);
+      await picture(it.page, `symptoms-${name}-${language}`);
+      const see = (key) => it.tap(it.page.locator('.cautions button').filter({ hasText: it.word(`phrase-symptom_${key}`) }));
+      await see('needle_jumps');
+      await see('foam');
+      await it.press('yard-symptoms_done');
+      await it.page.waitForSelector('.check .asks');
+      await fit(it.page, `check ${name} ${language}`);
+      await picture(it.page, `symptoms-check-${name}-${language}`);
+      // The tank is not low: air in the suction, settled.
+      await it.press('choice-no');
+      await it.page.waitForSelector('.check:not(:has(.asks))');
+      assert.match(await it.page.locator('.pairs').innerText(), new RegExp(it.word('phrase-trouble_suction_air')));
+      await fit(it.page, `cause ${name} ${language}`);
+      await picture(it.page, `symptoms-cause-${name}-${language}`);
+      assert.deepEqual(phone.wrong.filter((text) => !/api\/1|404/.test(text)), []);
+      await phone.close();
+    }
+  });
+}
+
+test('answers about what is seen are kept with the visit', async () => {
+  const phone = await device(browser);
+  const it = await phone.open(site.address);
+  await sprayer(it);
+  await it.unfold('look');
+  await it.tap(toSymptoms(it));
+  await it.tap(it.page.locator('.cautions button').filter({ hasText: it.word('phrase-symptom_section_weak') }));
+  await it.press('yard-symptoms_done');
+  await it.press('choice-yes');
+  await settled(it.page);
+  await it.page.reload();
+  const again = await hand(it.page, await wordsOf('en'), 'en');
+  await again.unfold('look');
+  assert.match(await it.page.locator('#body-look').innerText(), new RegExp(it.word('phrase-trouble_section_valve')));
+  await it.tap(toSymptoms(again));
+  await it.page.waitForSelector('.struck');
+  await phone.close();
+});
+
 test('twenty tips: taps and seconds, counted', async () => {
   const phone = await device(browser);
   const it = await phone.open(site.address);

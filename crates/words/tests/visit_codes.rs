@@ -45,7 +45,10 @@ fn check(coded: &dyn Coded, english: &str) {
         assert_eq!(does.is_some(), coded.hint().is_some(), "{}: {key}", language.tag());
         told.push((says, does));
     }
-    assert_eq!((told[0].0.as_str(), &told[0].1), (english, &coded.hint()), "{key}");
+    // What is seen, its causes and the checks are phrases that stand in the catalogue alone.
+    if !key.starts_with("symptom_") {
+        assert_eq!((told[0].0.as_str(), &told[0].1), (english, &coded.hint()), "{key}");
+    }
     assert_ne!(told[0].0, told[1].0, "{key} is said the same in both");
     assert!(told[0].1.is_none() || told[0].1 != told[1].1, "{key}: what to do is said the same in both");
 }
