@@ -16,7 +16,7 @@ async function messages(language, name) {
 /** A look-up of labels in a language. */
 export async function wordsOf(language) {
   const all = new Map();
-  for (const name of ['yard', 'catch', 'common', 'likely', 'symptoms']) {
+  for (const name of ['yard', 'catch', 'common', 'likely', 'symptoms', 'controller']) {
     for (const [key, text] of await messages(language, name)) all.set(key, text);
   }
   return (key) => {

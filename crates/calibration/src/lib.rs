@@ -3,6 +3,7 @@
 //! Nothing here reads a clock, a file or a random source; the caller hands everything in.
 
 pub mod catch;
+pub mod controller;
 pub mod course;
 pub mod diagnosis;
 pub mod doubt;

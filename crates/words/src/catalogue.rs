@@ -32,7 +32,7 @@ macro_rules! all_files {
     ($folder:literal) => {
         files!(
             $folder: "common", "units", "catch", "calibration", "planning", "visit", "report", "notebook", "yard", "command",
-            "server", "diagnosis", "likely", "pattern", "pattern_command", "symptoms",
+            "server", "diagnosis", "likely", "pattern", "pattern_command", "symptoms", "controller",
         )
     };
 }

@@ -18,7 +18,9 @@ fn key(coded: &dyn Coded) -> String {
 }
 
 fn in_our_file(key: &str) -> bool {
-    let files = sources(Language::English).iter().filter(|(name, _)| ["visit", "symptoms"].contains(name));
+    let files = sources(Language::English)
+        .iter()
+        .filter(|(name, _)| ["visit", "symptoms", "controller"].contains(name));
     files
         .flat_map(|(_, text)| text.lines())
         .any(|line| line.strip_prefix(key).is_some_and(|rest| rest.starts_with(" =")))
@@ -70,6 +72,7 @@ fn every_mistake() -> Vec<FileError> {
         "[visit]\nfarm = [1]",
         "[drive]\ncourse = \"0 ft\"\nruns = [{ way = \"up\" }, { time = \"2 s\", wind = \"no\" }, \"\"]",
         "[drive]\ncourse = true\nruns = [{ time = \"2 s\", way = \"up\" }]\ndash = 2027-04-14",
+        "[controller]\n[[controller.closed]]\nafter = \"40 psi\"",
         "[drive]\nruns = 4\n[drive.setting]\npressure = { value = 4 }",
         "[drive]\ncourse = \"9 ft\"\nruns = []\n[refill]\n[target]\n[[product]]",
         "[refill]\nused = \"1 gal\"\ndistance = \"3 ft\"\narea = \"2 ac\"",
@@ -198,6 +201,24 @@ fn every_outcome() -> Vec<Outcome> {
     );
     let mut texts = vec![
         format!("[look]\n{looked}"),
+        "[sprayer]\nsections = [2, 2]\nspacing = \"20 in\"\nheld_by = \"rate_controller\"\n[controller]\nwidths = [\"45 in\", \"40 in\"]\n".to_string(),
+        "[sprayer]\nsections = [2, 2]\nspacing = \"20 in\"\n[controller]\nwidths = [\"40 in\"]\n".to_string(),
+        "[sprayer]\nsections = [2, 2]\nspacing = \"20 in\"\n[controller]\nwidths = [\"40 in\", \"40 in\"]\n".to_string(),
+        boom(even, "[controller]\nvalves_pulse = \"yes\"\nduty = \"60 %\"\n"),
+        boom(even, "[controller]\nvalves_pulse = \"yes\"\n"),
+        boom(even, "[[catch.round]]\ntip_set = \"blue\"\nreadings = [25, 25, 25, 25, 25, 25]\n"),
+        boom("19, \"-\", 19, 19, 19, 19", "[controller]\nshown_flow = \"1.8 gal/min\"\n"),
+        boom(even, "[controller]\nshown_flow = \"1.78 gal/min\"\nshown_speed = \"5 mph\"\nshown_rate = \"15 gal/ac\"\n")
+            .replace("1/2 fl oz", "1/4 fl oz"),
+        boom(even, "[controller]\nshown_flow = \"1.85 gal/min\"\nshown_speed = \"5.25 mph\"\n"),
+        boom(even, "[controller]\nshown_flow = \"2.2 gal/min\"\nshown_speed = \"6 mph\"\n"),
+        boom(even, "[controller]\nshown_flow = \"7 gal/min\"\nshown_speed = \"8 mph\"\n"),
+        "[setting]\ngauge_marks = \"1 psi\"\n[controller]\n[[controller.closed]]\nsection = 1\nbefore = \"40 psi\"\nclosed = \"46 psi\"\n\
+         [[controller.closed]]\nsection = 2\nbefore = \"40 psi\"\nclosed = \"44 psi\"\n[[controller.closed]]\nsection = 3\n\
+         before = \"40 psi\"\nclosed = \"40 psi\"\nafter = \"48 psi\"\n"
+            .to_string(),
+        "[setting]\ngauge_marks = \"1 psi\"\n[controller]\n[[controller.closed]]\nsection = 1\nbefore = \"40 psi\"\nclosed = \"41 psi\"\n"
+            .to_string(),
         "[symptoms]\nseen = [\"needle_jumps\", \"foam\"]\ndrive = \"shaft\"\nair_chamber = \"no\"\n".to_string(),
         "[symptoms]\nseen = [\"drips\"]\nyes = [\"single_tips_drip\"]\nno = [\"drip_stops\"]\n".to_string(),
         "[symptoms]\nseen = [\"section_weak\"]\nabsent = [\"foam\"]\nskipped = [\"valve_sticks\", \"section_strainer_dirty\"]\n"
@@ -362,7 +383,16 @@ fn no_code_or_case_of_the_source_is_left_out() {
 
 #[test]
 fn our_own_words_and_phrases_stand_in_both() {
-    let ours = ["round_", "found_", "agitation_o", "sections_on_a", "sections_on_n", "controller_", "water_"];
+    let ours = [
+        "round_",
+        "found_",
+        "agitation_o",
+        "sections_on_a",
+        "sections_on_n",
+        "controller_o",
+        "controller_m",
+        "water_",
+    ];
     let words =
         in_source(&[], |text| ours.iter().any(|begins| text.starts_with(begins)) && text != "water_in_tank");
     let phrases = in_source(&["Phrase::new("], |text| {
@@ -415,6 +445,7 @@ fn labels_stand_in_both_languages() {
         Place::Tips,
         Place::Pattern,
         Place::Drive,
+        Place::Controller,
         Place::Setting,
         Place::Rate,
         Place::Change,
@@ -454,4 +485,24 @@ fn the_file_to_fill_in_has_its_remarks_in_the_readers_language() {
         lines.collect()
     };
     assert_eq!(bare(&spanish), bare(&template()));
+}
+
+#[test]
+fn the_workings_of_the_controller_are_written_in_both_languages() {
+    let (english, spanish) = (Words::of(Language::English), Words::of(Language::Spanish));
+    let mut seen = 0;
+    for outcome in every_outcome() {
+        let of_controller = outcome.all().filter(|(place, _)| *place == Place::Controller);
+        for working in of_controller.filter_map(|(_, finding)| finding.working.as_ref()) {
+            seen += 1;
+            assert_eq!(english.formula(working), working.formula);
+            assert_ne!(spanish.formula(working), working.formula);
+            assert_ne!(english.working_title(working), spanish.working_title(working));
+            for figure in &working.figures {
+                assert_eq!(english.figure_name(figure), figure.name);
+                assert_ne!(spanish.figure_name(figure), figure.name);
+            }
+        }
+    }
+    assert!(seen > 8, "{seen}");
 }

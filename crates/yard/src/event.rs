@@ -115,6 +115,8 @@ pub enum Event {
     AddProduct,
     /// A pressure is read at a tip; what it is, is said in its row.
     AddTipPressure(u32),
+    /// One more section closed in turn.
+    AddClosed,
     /// A row is struck: a run, a product, a round.
     StrikeRow {
         /// The list.

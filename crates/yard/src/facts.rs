@@ -5,7 +5,7 @@ use units::Coded;
 use visit::file::{Field, SECTIONS, Shape};
 
 use crate::effect::Effect;
-use crate::opened::{Opened, PRODUCTS, RUNS, TIP_PRESSURES, Typed};
+use crate::opened::{CLOSED, Opened, PRODUCTS, RUNS, TIP_PRESSURES, Typed};
 use crate::state::State;
 use crate::usable::{FaultIs, usable};
 use crate::write::{With, fact, in_place_of, nothing};
@@ -173,6 +173,16 @@ impl State {
         let mut effects = self.write(&[Told::from(Entry::Row { list, row, value })], with);
         effects.push(Effect::Focus(format!("entry-{TIP_PRESSURES}.{row}.pressure")));
         effects
+    }
+
+    /// One more section closed, the next from the left.
+    pub fn add_closed(&mut self, with: &mut With<'_>) -> Vec<Effect> {
+        let Some(visit) = &self.visit else { return Vec::new() };
+        let before = visit.folded.rows.get(CLOSED).map_or(0, Vec::len);
+        let section = Value::Count(i64::try_from(before + 1).unwrap_or(1));
+        let value = Value::Table(vec![("section".to_string(), section)]);
+        let entry = Entry::Row { list: CLOSED.to_string(), row: with.chance.row(), value };
+        self.write(&[Told::from(entry)], with)
     }
 
     /// A row is struck, and of a round its readings too.

@@ -33,7 +33,7 @@ pub use facts::{field_of, typed_text};
 pub use hands_free::{HandsFree, Pace, Phase, READY};
 pub use keeping::{LAST_COPY, OPEN, READER, TYPED, reader_of, reader_text};
 pub use moment::{Chance, Moment};
-pub use opened::{Holder, Opened, PRODUCTS, ROUNDS, RUNS, TIP_PRESSURES, Typed};
+pub use opened::{CLOSED, Holder, Opened, PRODUCTS, ROUNDS, RUNS, TIP_PRESSURES, Typed};
 pub use pad::{Key, Pad, Side, Sides};
 pub use plan::{Plan, Step, Today};
 pub use row_of_text::{RowWrong, parts as row_parts};

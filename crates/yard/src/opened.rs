@@ -188,6 +188,8 @@ pub const ROUNDS: &str = "catch.round";
 pub const TIP_PRESSURES: &str = "catch.tip_pressure";
 /// The list of timed runs.
 pub const RUNS: &str = "drive.runs";
+/// The list of sections closed in turn.
+pub const CLOSED: &str = "controller.closed";
 /// The list of products.
 pub const PRODUCTS: &str = "product";
 

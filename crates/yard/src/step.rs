@@ -127,6 +127,7 @@ fn done_by_person(state: &mut State, event: Event, with: &mut With<'_>) -> Vec<E
         Event::Say { field, text } => return state.say(&field, &text, with),
         Event::AddProduct => return state.add_product(with),
         Event::AddTipPressure(tip) => return state.add_tip_pressure(tip, with),
+        Event::AddClosed => return state.add_closed(with),
         Event::StrikeRow { list, row } => return state.strike_row(&list, row, with),
         Event::Choose { field, index } => return state.choose(&field, index, with),
         Event::Symptom(symptom) => return state.symptom(symptom, with),

@@ -1,12 +1,12 @@
 //! The facts of a visit that can be worked with. A fact that cannot be read, or a part that lacks one, stands aside and is
 //! named; it never takes the rest of the visit with it.
 
-use notebook::FoldedVisit;
+use notebook::{FoldedVisit, Value};
 use units::Coded;
 use visit::Visit;
 use visit::file::FileError;
 
-use crate::opened::{PRODUCTS, ROUNDS, RUNS};
+use crate::opened::{CLOSED, PRODUCTS, ROUNDS, RUNS};
 
 /// A fact that cannot be, or one that a part still needs.
 #[derive(Clone, Debug, PartialEq)]
@@ -37,6 +37,7 @@ const TRIES: usize = 60;
 pub fn usable(folded: &FoldedVisit) -> (Visit, Vec<Fault>) {
     let mut left = folded.clone();
     without_empty_rounds(&mut left);
+    without_half_closings(&mut left);
     let mut faults: Vec<Fault> = Vec::new();
     for _ in 0..TRIES {
         let errors = match left.visit() {
@@ -66,6 +67,18 @@ fn without_empty_rounds(left: &mut FoldedVisit) {
     }
 }
 
+/// A section that was closed says nothing before both pressures are there.
+fn without_half_closings(left: &mut FoldedVisit) {
+    let Some(rows) = left.rows.get_mut(CLOSED) else { return };
+    let says = |value: &Value| match value {
+        Value::Table(fields) => {
+            ["before", "closed"].iter().all(|wanted| fields.iter().any(|(name, _)| name == wanted))
+        }
+        _ => false,
+    };
+    rows.retain(|(_, held)| says(&held.value));
+}
+
 /// Takes out what is in the way: the fact itself, or where it is missing the part that cannot be without it.
 fn stand_aside(left: &mut FoldedVisit, field: &str, is: FaultIs) {
     if is == FaultIs::Wrong && left.facts.remove(field).is_some() {
@@ -74,7 +87,7 @@ fn stand_aside(left: &mut FoldedVisit, field: &str, is: FaultIs) {
     let section = field.split(['.', '[']).next().unwrap_or_default();
     let of_section = |name: &str| name == section || name.starts_with(&format!("{section}."));
     left.facts.retain(|name, _| !of_section(name));
-    for list in [ROUNDS, RUNS, PRODUCTS] {
+    for list in [ROUNDS, RUNS, PRODUCTS, CLOSED] {
         if of_section(list) {
             left.rows.remove(list);
         }

@@ -1,12 +1,14 @@
 //! The JSON object of a visit; each part is absent where the file has nothing for it.
 
+use calibration::controller::ShownCheck;
 use calibration::symptoms::NextStep;
 use planning::{Deviation, Judged, RangedAmount, RangedPerArea};
 use serde_json::{Map, Value, json};
 use units::{Kind, UnitSystem};
 use visit::Visit;
 use visit::findings::{
-    CatchOutcome, Outcome, PatternOutcome, RateOutcome, Repeat, SymptomOutcome, TankOutcome,
+    CatchOutcome, ControllerOutcome, Outcome, PatternOutcome, RateOutcome, Repeat, SymptomOutcome,
+    TankOutcome,
 };
 use visit::record::{About, Setting, place_word};
 use words::Words;
@@ -31,6 +33,13 @@ pub fn object(visit: &Visit, outcome: &Outcome, words: &Words) -> Value {
     put("catch", outcome.catch.as_ref().map(|part| catch_object(part, words)));
     put("pattern", outcome.pattern.as_ref().map(|part| pattern(part, words)));
     put("rate", outcome.rate.as_ref().map(|part| rate_object(part, words)));
+    put("controller", outcome.controller.as_ref().map(|part| controller(part, words)));
+    let sets: Vec<Value> = outcome
+        .other_sets
+        .iter()
+        .map(|set| json!({ "tip_set": set.name, "catch": catch_object(&set.catch, words), "findings": findings(&set.findings, words) }))
+        .collect();
+    put("other_tip_sets", (!sets.is_empty()).then_some(Value::Array(sets)));
     put("target", outcome.target.as_ref().map(|part| target(part, words)));
     put("change", outcome.change.as_ref().map(|part| json!({ "findings": findings(&part.findings, words) })));
     put("tank", outcome.tank.as_ref().map(|part| tank(part, words)));
@@ -123,6 +132,23 @@ fn look(visit: &Visit, outcome: &Outcome, words: &Words) -> Value {
         })
         .collect();
     json!({ "seen": seen, "findings": findings(&outcome.look, words) })
+}
+
+fn controller(part: &ControllerOutcome, words: &Words) -> Value {
+    let check = |check: &ShownCheck| {
+        json!({
+            "error_percent": number(check.error_percent),
+            "low": number(check.low_percent),
+            "high": number(check.high_percent),
+            "verdict": check.verdict.word(),
+            "factor": number(check.factor),
+        })
+    };
+    json!({
+        "flow": part.flow.as_ref().map(check),
+        "speed": part.speed.as_ref().map(check),
+        "findings": findings(&part.findings, words),
+    })
 }
 
 fn symptoms(part: &SymptomOutcome, words: &Words) -> Value {

@@ -88,7 +88,7 @@ const fn field(name: &'static str, shape: Shape, example: &'static str, english:
     Field { name, shape, example, english }
 }
 
-use Dimension::{Angle, Area, Density, Length, Pressure, Speed, Time, Volume, VolumePerArea};
+use Dimension::{Angle, Area, Density, Flow, Length, Pressure, Speed, Time, Volume, VolumePerArea};
 use Shape::{
     CatchTime, Count, Counts, Day, FlowAtPressure, Limit, Marks, Percent, Price, ProductRate, Quantities,
     Quantity, Readings, Runs, Text, Word, Words,
@@ -360,6 +360,12 @@ pub const SECTIONS: &[Section] = &[
             field("tips", Counts, "[7]", "which tips the readings belong to, where not all were caught"),
             field("time", CatchTime, "\"60 s\"", "where it differs from the time above"),
             field(
+                "tip_set",
+                Text,
+                "\"blue\"",
+                "where bodies hold several sets of tips: the one turned in; sets are kept apart, the last one counts",
+            ),
+            field(
                 "pressure",
                 Quantity(Pressure),
                 "\"60 psi\"",
@@ -380,6 +386,43 @@ pub const SECTIONS: &[Section] = &[
             field("tip", Count, "5", "at which tip"),
             field("pressure", Quantity(Pressure), "\"38 psi\"", "what that gauge showed"),
             field("marks", Quantity(Pressure), "\"1 psi\"", "how far its marks are apart"),
+        ],
+    ),
+    once(
+        "controller",
+        "a rate controller: what it shows and what is entered in it",
+        &[
+            field(
+                "shown_flow",
+                Quantity(Flow),
+                "\"3.4 gal/min\"",
+                "the flow it shows while cups are caught, in manual, all sections on",
+            ),
+            field("shown_speed", Quantity(Speed), "\"5.1 mph\"", "the speed it shows on the timed drive"),
+            field("shown_rate", Quantity(VolumePerArea), "\"15 gal/ac\"", "the rate it shows at that speed"),
+            field(
+                "widths",
+                Quantities(Length),
+                "[\"80 in\", \"80 in\", \"80 in\"]",
+                "the width entered for each section, from the left",
+            ),
+            field("valves_pulse", YES_NO, "\"no\"", "whether valves at the tips pulse"),
+            field(
+                "duty",
+                Percent,
+                "\"100 %\"",
+                "the share of the time pulsing valves were open while cups were caught; 100 % is fully open",
+            ),
+        ],
+    ),
+    many(
+        "controller.closed",
+        "one section closed while the others spray, and opened again",
+        &[
+            field("section", Count, "1", "which, from the left as the driver sits"),
+            field("before", Quantity(Pressure), "\"40 psi\"", "the pressure with all sections open"),
+            field("closed", Quantity(Pressure), "\"42 psi\"", "the pressure with this one closed"),
+            field("after", Quantity(Pressure), "\"40 psi\"", "the pressure once it is open again"),
         ],
     ),
     once(

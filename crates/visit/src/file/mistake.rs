@@ -108,6 +108,11 @@ pub(super) const CATCH_TIME: Wanted =
     ("wanted_catch_time", "how long each cup was held, as time = \"30 s\", or time = \"as driven\"");
 pub(super) const TIP_PRESSURE: Wanted =
     ("wanted_tip_pressure", "which tip and what was read there, as tip = 5 and pressure = \"38 psi\"");
+pub(super) const CLOSED_SECTION: Wanted = ("wanted_closed_section", "which section, as section = 1");
+pub(super) const PRESSURE_BEFORE: Wanted =
+    ("wanted_pressure_before", "the pressure with all sections open, as before = \"40 psi\"");
+pub(super) const PRESSURE_CLOSED: Wanted =
+    ("wanted_pressure_closed", "the pressure with that section closed, as closed = \"42 psi\"");
 pub(super) const READINGS: Wanted =
     ("wanted_readings", "a reading for each tip, as readings = [14.5, 14, \"-\"]");
 pub(super) const MARKS: Wanted =

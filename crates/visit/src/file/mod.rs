@@ -4,6 +4,7 @@
 //! ([`template`]) and the JSON Schema ([`schema`]) all follow from it.
 
 mod catching;
+mod controller;
 mod error;
 mod fields;
 mod ground;
@@ -82,6 +83,7 @@ fn visit_of(whole: &Part<'_>) -> Visit {
         spacing: whole.part("spacing").and_then(|part| ground::spacing(&part)),
         drive: whole.part("drive").and_then(|part| ground::drive(&part)),
         catch: whole.part("catch").and_then(|part| catching::catching(&part)),
+        controller: whole.part("controller").map(|part| controller::controller(&part)).unwrap_or_default(),
         refill: whole.part("refill").and_then(|part| ground::refill(&part)),
         target: whole.part("target").and_then(|part| plan::target(&part)),
         products: whole.parts("product").iter().filter_map(plan::product).collect(),

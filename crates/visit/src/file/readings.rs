@@ -120,7 +120,15 @@ pub(super) fn round(part: &Part<'_>, unit: Option<&Unit>) -> Option<RoundFacts> 
             .would_do("name the two tips that changed places, as [7, 8]; one round for each swap");
         part.fault("swapped", two);
     }
-    Some(RoundFacts { kind, tips, time: time_of(part, "time"), pressure: part.positive("pressure"), swapped })
+    let tip_set = part.text("tip_set");
+    Some(RoundFacts {
+        kind,
+        tips,
+        tip_set,
+        time: time_of(part, "time"),
+        pressure: part.positive("pressure"),
+        swapped,
+    })
 }
 
 /// The unit that bare numbers take: that of the cup's marks.

@@ -32,6 +32,7 @@ pub fn diagnosis_with(
     outcome: &Outcome,
     priors: &Priors,
 ) -> Result<Option<Diagnosed>, CheckError> {
+    let visit = &*super::sets::in_use(visit);
     let (Some(facts), Some(catch)) = (&visit.catch, &outcome.catch) else { return Ok(None) };
     let setting = facts.setting.over(&visit.setting);
     let pressure = facts.rounds.get(catch.current).and_then(|round| pressure_of(round, &setting));

@@ -3,6 +3,7 @@
 mod again;
 mod catching;
 mod change;
+mod controller;
 mod cost;
 mod diagnosis;
 mod drive;
@@ -14,6 +15,7 @@ mod plugged;
 mod rate;
 mod records;
 mod repeat;
+mod sets;
 mod spacing;
 mod symptoms;
 mod tank;
@@ -21,6 +23,7 @@ mod todo;
 
 pub use catching::{CatchOutcome, RoundOutcome};
 pub use change::change_advice;
+pub use controller::ControllerOutcome;
 pub use diagnosis::{diagnosis, diagnosis_with};
 pub use error::CheckError;
 pub use fitted::rated as fitted_flow;
@@ -28,6 +31,7 @@ pub use pattern::PatternOutcome;
 pub use rate::RateOutcome;
 pub use records::records;
 pub use repeat::Repeat;
+pub use sets::SetOutcome;
 pub use symptoms::SymptomOutcome;
 pub use tank::TankOutcome;
 pub use todo::{Action, Place};
@@ -56,8 +60,12 @@ pub struct Outcome {
     pub catch: Option<CatchOutcome>,
     /// How evenly the ground gets it across the boom, where height and fan angle are given.
     pub pattern: Option<PatternOutcome>,
+    /// What was caught with other sets of tips, each by itself.
+    pub other_sets: Vec<SetOutcome>,
     /// What it puts out.
     pub rate: Option<RateOutcome>,
+    /// The checker checked.
+    pub controller: Option<ControllerOutcome>,
     /// What is wanted against what it puts out.
     pub target: Option<Judged>,
     /// What would hit the wanted rate, where it is missed.
@@ -76,14 +84,20 @@ pub struct Outcome {
 ///
 /// *Errors*: a fact that cannot be, with the part of the visit it stands in. Doubtful but usable facts give findings.
 pub fn findings(visit: &Visit, jugs: UnitSystem) -> Result<Outcome, CheckError> {
+    let whole = visit;
+    let visit = &*sets::in_use(whole);
     let setting = repeat::repeat(visit);
     let look = look::look(&visit.look);
     let symptoms = symptoms::symptoms(visit)?;
     let spacing = spacing::spacing(visit)?;
     let speed = drive::drive(visit)?;
     let catch = catching::catching(visit, speed.as_ref())?;
+    let other_sets = sets::others(whole, speed.as_ref())?;
     let pattern = pattern::pattern(visit, spacing.as_ref(), catch.as_ref())?;
-    let rate = rate::rate(visit, speed.as_ref(), catch.as_ref(), setting.as_ref())?;
+    // Cups under valves that were not open all the time hold a part of it only.
+    let told_by_cups = catch.as_ref().filter(|_| controller::pulsing(visit).cups_tell());
+    let rate = rate::rate(visit, speed.as_ref(), told_by_cups, setting.as_ref())?;
+    let controller = controller::controller(visit, speed.as_ref(), catch.as_ref(), rate.as_ref());
     let target = tank::target(visit, rate.as_ref())?;
     let change = change::change(visit, rate.as_ref(), speed.as_ref(), target.as_ref())?;
     let tank = tank::tank(visit, rate.as_ref(), jugs)?;
@@ -96,7 +110,9 @@ pub fn findings(visit: &Visit, jugs: UnitSystem) -> Result<Outcome, CheckError> 
         speed,
         catch,
         pattern,
+        other_sets,
         rate,
+        controller,
         target,
         change,
         tank,
@@ -116,8 +132,11 @@ impl Outcome {
         let spacing = self.spacing.iter().flat_map(|part| &part.findings).map(|one| (Place::Spacing, one));
         let speed = self.speed.iter().flat_map(|part| &part.findings).map(|one| (Place::Drive, one));
         let catch = self.catch.iter().flat_map(CatchOutcome::findings).map(|one| (Place::Tips, one));
+        let sets = self.other_sets.iter().flat_map(|set| &set.findings).map(|one| (Place::Tips, one));
         let pattern = self.pattern.iter().flat_map(PatternOutcome::findings).map(|one| (Place::Pattern, one));
         let rate = self.rate.iter().flat_map(RateOutcome::findings).map(|one| (Place::Rate, one));
+        let controller =
+            self.controller.iter().flat_map(|part| &part.findings).map(|one| (Place::Controller, one));
         let target = self.target.iter().flat_map(|part| &part.findings).map(|one| (Place::Rate, one));
         let change = self.change.iter().flat_map(|part| &part.findings).map(|one| (Place::Change, one));
         let tank = self.tank.iter().flat_map(TankOutcome::findings).map(|one| (Place::Tank, one));
@@ -128,8 +147,10 @@ impl Outcome {
             .chain(spacing)
             .chain(speed)
             .chain(catch)
+            .chain(sets)
             .chain(pattern)
             .chain(rate)
+            .chain(controller)
             .chain(target)
             .chain(change)
             .chain(tank)

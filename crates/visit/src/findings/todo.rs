@@ -19,6 +19,8 @@ pub enum Place {
     Pattern,
     /// The drive.
     Drive,
+    /// The controller.
+    Controller,
     /// The setting.
     Setting,
     /// The rate.
@@ -42,6 +44,7 @@ impl Place {
             Self::Tips => "tips",
             Self::Pattern => "pattern",
             Self::Drive => "drive",
+            Self::Controller => "controller",
             Self::Setting => "setting",
             Self::Rate => "rate",
             Self::Change => "change",

@@ -45,6 +45,8 @@ pub struct RoundFacts {
     pub kind: RoundKind,
     /// Tip numbers from the left with their readings.
     pub tips: Vec<(u32, Vec<TipReading>)>,
+    /// The set of tips it was caught with, where the bodies hold several.
+    pub tip_set: Option<String>,
     /// The time of this round, where it has its own.
     pub time: Option<CatchTime>,
     /// What the gauge showed, after the pressure was changed.

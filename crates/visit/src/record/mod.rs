@@ -3,6 +3,7 @@
 //! No derived number is kept here; [`crate::findings`] works them out each time.
 
 mod catching;
+mod controller;
 mod look;
 mod machine;
 mod plan;
@@ -12,6 +13,7 @@ mod setting;
 mod symptoms;
 
 pub use catching::{CatchFacts, CatchTime, Cups, LimitChoice, RoundFacts, TipPressureFacts, TipReading};
+pub use controller::{ClosedFacts, ControllerFacts};
 pub use look::{Answer, Look, LookItem, SeenFacts};
 pub use machine::{Coverage, Machine, NamedTip, Swath};
 pub use plan::{JobFacts, LabelFacts, PlannedProduct, TargetFacts};
@@ -41,6 +43,8 @@ pub struct Visit {
     pub drive: Option<DriveFacts>,
     /// The catch test.
     pub catch: Option<CatchFacts>,
+    /// What a controller showed, and what closing its sections did.
+    pub controller: ControllerFacts,
     /// What was used on a measured distance or area, or what a whole tank did.
     pub refill: Option<RefillFacts>,
     /// What is wanted.

@@ -3,7 +3,7 @@
 use leptos::prelude::*;
 use notebook::RowId;
 use yard::shown::CAUTIONS;
-use yard::{Event, PRODUCTS, RUNS, Screen, Step, WhyOf, shown};
+use yard::{CLOSED, Event, PRODUCTS, RUNS, Screen, Step, WhyOf, shown};
 
 use super::cells::CupCells;
 use super::field::FieldView;
@@ -205,6 +205,37 @@ fn Catch() -> impl IntoView {
         })}
         <FieldView name="catch.cup_holds"/>
         <FieldView name="catch.limit"/>
+        <Controller/>
+    }
+}
+
+/// What a rate controller shows, and its sections closed in turn; only where there is one.
+#[component]
+fn Controller() -> impl IntoView {
+    let app = app();
+    let there = app.memo(|state| shown::has_controller(state).is_yes());
+    let rows = app.memo(shown::closed_names);
+    let (head, closing, add) =
+        (app.label("yard-controller"), app.label("yard-controller_closing"), app.label("yard-add_closed"));
+    move || {
+        there.get().then(|| {
+            view! {
+                <section class="product">
+                    <h3>{move || head.get()}</h3>
+                    {["shown_flow", "valves_pulse", "duty", "widths", "shown_speed", "shown_rate"]
+                        .map(|name| view! { <FieldView name=format!("controller.{name}")/> })
+                        .collect_view()}
+                    <p class="small">{move || closing.get()}</p>
+                    <For each=move || rows.get() key=|row| row.clone() let:row>
+                        <section class="product">
+                            <div class="head-line"><h3>{row.1.clone()}</h3>{strike(app, CLOSED, row.0, row.1)}</div>
+                            {row.2.into_iter().map(|name| view! { <FieldView name/> }).collect_view()}
+                        </section>
+                    </For>
+                    <button type="button" on:click=move |_| app.send(Event::AddClosed)>{move || add.get()}</button>
+                </section>
+            }
+        })
     }
 }
 

@@ -32,6 +32,7 @@ look_boom_not_level = The boom is not level, or not at its height.
 
 place-look = look
 place-symptoms = symptoms
+place-controller = controller
 place-spacing = spacing
 place-tips = tips
 place-pattern = pattern across the boom
@@ -253,6 +254,9 @@ file_missing_field = this field is missing
 file_value-empty = nothing was given
     .do = { $wanted }
 phrase-wanted_round = the readings, under a line [[catch.round]]
+phrase-wanted_closed_section = which section, as section = 1
+phrase-wanted_pressure_before = the pressure with all sections open, as before = "40 psi"
+phrase-wanted_pressure_closed = the pressure with that section closed, as closed = "42 psi"
 phrase-wanted_catch_time = how long each cup was held, as time = "30 s", or time = "as driven"
 phrase-wanted_tip_pressure = which tip and what was read there, as tip = 5 and pressure = "38 psi"
 phrase-wanted_readings = a reading for each tip, as readings = [14.5, 14, "-"]
@@ -434,12 +438,25 @@ field-catch_round-after = as found, after cleaning, new tips, pressure changed, 
 field-catch_round-readings = one for each tip from the left; a list where it was caught again; "-" where not caught
 field-catch_round-tips = which tips the readings belong to, where not all were caught
 field-catch_round-time = where it differs from the time above
+field-catch_round-tip_set = where bodies hold several sets of tips: the one turned in; sets are kept apart, the last one counts
 field-catch_round-pressure = after pressure changed: what the gauge showed
 field-catch_round-swapped = after swapped: the two tips that changed places; readings go by place
 section-catch_tip_pressure = a pressure read at a tip with a gauge you trust, while all spray as for the cups
 field-catch_tip_pressure-tip = at which tip
 field-catch_tip_pressure-pressure = what that gauge showed
 field-catch_tip_pressure-marks = how far its marks are apart
+section-controller = a rate controller: what it shows and what is entered in it
+field-controller-shown_flow = the flow it shows while cups are caught, in manual, all sections on
+field-controller-shown_speed = the speed it shows on the timed drive
+field-controller-shown_rate = the rate it shows at that speed
+field-controller-widths = the width entered for each section, from the left
+field-controller-valves_pulse = whether valves at the tips pulse
+field-controller-duty = the share of the time pulsing valves were open while cups were caught; 100 % is fully open
+section-controller_closed = one section closed while the others spray, and opened again
+field-controller_closed-section = which, from the left as the driver sits
+field-controller_closed-before = the pressure with all sections open
+field-controller_closed-closed = the pressure with this one closed
+field-controller_closed-after = the pressure once it is open again
 section-refill = what was used over a measured distance or a known area, to check the rate
 field-refill-used = what it took to fill up again, or the whole tank
 field-refill-distance = over which distance

@@ -32,6 +32,7 @@ look_boom_not_level = El aguilón no está nivelado o no está a su altura.
 
 place-look = revisión
 place-symptoms = señas
+place-controller = controlador
 place-spacing = separación
 place-tips = boquillas
 place-pattern = reparto a lo ancho del aguilón
@@ -273,6 +274,9 @@ file_missing_field = falta este campo
 file_value-empty = está vacío
     .do = { $wanted }
 phrase-wanted_round = las lecturas, debajo de una línea [[catch.round]]
+phrase-wanted_closed_section = cuál sección, como section = 1
+phrase-wanted_pressure_before = la presión con todas las secciones abiertas, como before = "40 psi"
+phrase-wanted_pressure_closed = la presión con esa sección cerrada, como closed = "42 psi"
 phrase-wanted_catch_time = cuánto tiempo se sostuvo cada vaso, como time = "30 s", o time = "as driven" (lo que dura el recorrido)
 phrase-wanted_tip_pressure = en cuál boquilla y lo que se leyó ahí: tip = 5 y pressure = "38 psi"
 phrase-wanted_readings = una lectura por cada boquilla, como readings = [14.5, 14, "-"]
@@ -455,12 +459,25 @@ field-catch_round-after = as found (tal como estaba), after cleaning (después d
 field-catch_round-readings = una por boquilla desde la izquierda; una lista donde se recogió otra vez; "-" donde no se recogió
 field-catch_round-tips = de qué boquillas son las lecturas, si no se recogieron todas
 field-catch_round-time = si es distinto del tiempo de arriba
+field-catch_round-tip_set = donde los portaboquillas llevan varios juegos: el que está puesto; los juegos quedan aparte, cuenta el último
 field-catch_round-pressure = con otra presión: lo que marcó el manómetro
 field-catch_round-swapped = tras intercambiar: las dos boquillas que cambiaron de lugar; las lecturas van por lugar
 section-catch_tip_pressure = la presión leída en una boquilla con un manómetro de confianza, mientras todas echan igual que para los vasos
 field-catch_tip_pressure-tip = en cuál boquilla
 field-catch_tip_pressure-pressure = lo que marcó ese manómetro
 field-catch_tip_pressure-marks = cada cuánto tiene marcas
+section-controller = un controlador de dosis: lo que marca y lo que tiene metido
+field-controller-shown_flow = el flujo que marca al recoger los vasos, en manual, con todas las secciones abiertas
+field-controller-shown_speed = la velocidad que marca en el recorrido con cronómetro
+field-controller-shown_rate = la dosis que marca a esa velocidad
+field-controller-widths = el ancho metido de cada sección, desde la izquierda
+field-controller-valves_pulse = si pulsan las válvulas de las boquillas
+field-controller-duty = la parte del tiempo que estaban abiertas al recoger los vasos; 100 % es siempre abiertas
+section-controller_closed = una sección cerrada mientras las demás aplican, y abierta otra vez
+field-controller_closed-section = cuál, desde la izquierda de quien maneja
+field-controller_closed-before = la presión con todas las secciones abiertas
+field-controller_closed-closed = la presión con ésta cerrada
+field-controller_closed-after = la presión cuando está abierta otra vez
 section-refill = lo que se gastó en una distancia medida o en un área conocida, para comprobar la dosis
 field-refill-used = lo que hizo falta para rellenar, o el tanque entero
 field-refill-distance = en qué distancia

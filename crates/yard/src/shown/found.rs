@@ -8,7 +8,7 @@ use visit::findings::Place;
 use super::why::has_why;
 use crate::facts::typed_text;
 use crate::hands_free::seconds_text;
-use crate::opened::{PRODUCTS, RUNS};
+use crate::opened::{CLOSED, PRODUCTS, RUNS};
 use crate::plan::Step;
 use crate::state::{State, WhyOf};
 
@@ -44,7 +44,7 @@ const fn places(step: Step) -> &'static [Place] {
         Step::Look => &[Place::Look, Place::Symptoms],
         Step::Spacing => &[Place::Spacing, Place::Pattern],
         Step::Drive => &[Place::Drive],
-        Step::Catch => &[Place::Tips],
+        Step::Catch => &[Place::Tips, Place::Controller],
         Step::Rate => &[Place::Rate],
         Step::Tank => &[Place::Tank],
         Step::Change => &[Place::Change, Place::Cost],
@@ -149,6 +149,31 @@ pub fn product_names(state: &State) -> Vec<(RowId, String, Vec<String>)> {
             (*row, head, names.iter().map(|name| format!("{PRODUCTS}.{row}.{name}")).collect())
         })
         .collect()
+}
+
+/// Sections closed in turn: each row, what it is called here, and the fields asked of it.
+#[must_use]
+pub fn closed_names(state: &State) -> Vec<(RowId, String, Vec<String>)> {
+    let Some(visit) = &state.visit else { return Vec::new() };
+    let rows = visit.folded.rows.get(CLOSED).map_or(&[][..], Vec::as_slice);
+    rows.iter()
+        .map(|(row, held)| {
+            let section = match &held.value {
+                Value::Table(fields) => fields.iter().find(|(name, _)| name == "section"),
+                _ => None,
+            };
+            let number = section.map(|(_, value)| typed_text(value)).unwrap_or_default();
+            let head = state.words.say("yard-section_closed", &[("number", number.into())]);
+            (*row, head, ["before", "closed", "after"].map(|name| format!("{CLOSED}.{row}.{name}")).to_vec())
+        })
+        .collect()
+}
+
+/// Whether the sprayer has a rate controller, as far as was said.
+#[must_use]
+pub fn has_controller(state: &State) -> crate::Waits {
+    let held = state.visit.as_ref().is_some_and(|visit| visit.text("sprayer.held_by") == "rate_controller");
+    crate::Waits::when(held)
 }
 
 /// What is to be done, in order, those alike told together.

@@ -19,7 +19,7 @@ pub use field::{
     Choice, Editor, FieldShown, choice_key, field, field_names, fields_of, list_with_unit, list_without_unit,
     meant_by, read_in, value_said, with_unit, without_unit,
 };
-pub use found::{Again, FoundShown, found, product_names, runs, to_do};
+pub use found::{Again, FoundShown, closed_names, found, has_controller, product_names, runs, to_do};
 pub use gate::{GateLine, known_sprayers, known_visits, plan_lines};
 pub use keeping::{KeptLine, kept, last_copy, promise};
 pub use last_time::{LastVisit, last_time};
