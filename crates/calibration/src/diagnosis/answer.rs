@@ -107,6 +107,13 @@ pub(super) struct Part {
     pub found: Found,
 }
 
+impl BoomDiagnosis {
+    /// Whether it was most likely not switched on.
+    pub(super) fn is_off(&self) -> bool {
+        self.probability_off >= super::tell_tip::LIKELY
+    }
+}
+
 impl TipDiagnosis {
     /// The chance that something is the matter with it.
     #[must_use]

@@ -74,7 +74,7 @@ impl Beside<'_> {
     /// their sections; `first` gives what the cups alone say.
     pub fn parts(
         &self,
-        boom: &Boom<'_>,
+        changed: &[Changed],
         taken: &Taken<'_>,
         model: &DiagnosisModel,
         losses: &mut [LossLaw],
@@ -94,8 +94,7 @@ impl Beside<'_> {
             let doubt = model.gauge.doubt.ratio_to(pressure);
             (rests.ratio_to(pressure), (doubt * doubt + RESTS * RESTS).sqrt())
         });
-        read.changed =
-            self.apart(model).into_iter().map(|place| self.changed(place, boom, taken, model)).collect();
+        read.changed = changed.to_vec();
         let at_tips = self.at_tips(pressure, model);
         if !at_tips.is_empty() {
             weigh_losses(&at_tips, losses);
@@ -107,7 +106,11 @@ impl Beside<'_> {
         (!nothing).then(|| Parts::of(&read, &model.priors.parts, self.scale))
     }
 
-    /// What the tips caught at one other pressure too say of it.
+    /// What the tips caught at each other pressure too say of it, where it is far enough from that of the test.
+    pub fn all_changed(&self, boom: &Boom<'_>, taken: &Taken<'_>, model: &DiagnosisModel) -> Vec<Changed> {
+        self.apart(model).into_iter().map(|place| self.changed(place, boom, taken, model)).collect()
+    }
+
     fn changed(&self, place: usize, boom: &Boom<'_>, taken: &Taken<'_>, model: &DiagnosisModel) -> Changed {
         let other = &model.others[place];
         let due = self.due(model)[place];
@@ -143,18 +146,15 @@ impl Beside<'_> {
     /// The changes to try at every other pressure, with the logarithms of their weights.
     pub fn changes(
         &self,
-        boom: &Boom<'_>,
-        taken: &Taken<'_>,
+        changed: &[Changed],
         model: &DiagnosisModel,
         parts: Option<&Parts>,
     ) -> Vec<(Vec<f64>, f64)> {
         let due = self.due(model);
         let apart = self.apart(model);
         let (Some(parts), false) = (parts, apart.is_empty()) else { return vec![(due, 0.0)] };
-        let nodes: Vec<(usize, Vec<(f64, f64)>)> = apart
-            .iter()
-            .map(|place| (*place, self.changed(*place, boom, taken, model).nodes(parts)))
-            .collect();
+        let nodes: Vec<(usize, Vec<(f64, f64)>)> =
+            apart.iter().zip(changed).map(|(place, changed)| (*place, changed.nodes(parts))).collect();
         let middle: Vec<f64> = (0..due.len())
             .map(|place| {
                 let most = nodes

@@ -20,6 +20,8 @@ pub(super) struct Changed {
     spread: f64,
 }
 
+/// A change known better than this stands for itself. Our own choice: half of what sound tips differ by.
+const SURE: f64 = 0.0065;
 /// The least spread of a change, for weighing nodes. Our own choice: under a step of the grid.
 const LEAST: f64 = 0.003;
 
@@ -79,13 +81,19 @@ impl Changed {
         let grid = (-REACH + 1..REACH).map(|node| f64::from(node) * STEP);
         let weights = grid.map(|change| (change, believed(change) * libm::exp(self.log_at(change))));
         let Some((mean, spread)) = mean_and_spread(weights) else { return vec![(0.0, 0.0)] };
-        let spread = spread.max(LEAST);
+        if spread < SURE {
+            return vec![(mean, 0.0)];
+        }
+        // Both laws as densities, so that a boom that is off is weighed against the same.
+        let all: f64 = parts.zeros().map(|(_, weight)| weight).sum();
+        let scale = libm::log(spread / self.spread.max(LEAST) / all.max(f64::MIN_POSITIVE));
         THREE
             .iter()
             .map(|(node, weight)| {
                 let change = mean + node * spread;
                 // The rule's own law is divided out again.
-                let log = libm::log((weight * believed(change)).max(f64::MIN_POSITIVE)) + 0.5 * node * node;
+                let log =
+                    libm::log((weight * believed(change)).max(f64::MIN_POSITIVE)) + 0.5 * node * node + scale;
                 (change, log)
             })
             .collect()

@@ -44,6 +44,10 @@ pub(super) fn every_check(
     costs: &Checking,
 ) -> Vec<NextCheck> {
     let mut all: Vec<NextCheck> = Vec::new();
+    if found.boom.is_off() {
+        // Until it is switched on nothing can be looked at.
+        return all;
+    }
     let mut again: Vec<(u32, f64, f64)> = Vec::new();
     let mut looks: Vec<(u32, f64, f64)> = Vec::new();
     let mut swaps: Vec<NextCheck> = Vec::new();

@@ -10,8 +10,8 @@ use super::aside::aside;
 use super::beside::Beside;
 use super::cups::{Moment, TipCups, shared_by_all};
 use super::evidence::Taken;
-use super::infer::{Believed, infer};
-use super::kinds::Boom;
+use super::infer::{Believed, OfSection, infer};
+use super::kinds::{Boom, log_off};
 use super::model::{DiagnosisModel, Rated};
 use super::offsets::{BOOM_REACH, at};
 use super::parts::Parts;
@@ -142,43 +142,59 @@ fn main_group(
         let tips = boom.sections(&moment, &taken, &laws, model);
         infer(&tips, &laws, &model.priors, &Believed { boom: &plain, losses })
     };
-    let parts = beside.parts(&boom, &taken, model, &mut losses, first);
+    let changed = beside.all_changed(&boom, &taken, model);
+    let parts = beside.parts(&changed, &taken, model, &mut losses, first);
     let believed = parts.as_ref().map_or_else(|| plain.clone(), Parts::believed);
-    let changes = beside.changes(&boom, &taken, model, parts.as_ref());
-    let told = |boom: &Boom<'_>| {
+    let changes = beside.changes(&changed, model, parts.as_ref());
+    let moments: Vec<(Moment<'_>, f64)> = drifts(model)
+        .into_iter()
+        .flat_map(|(drift, weight)| {
+            changes.iter().map(move |(changes, log)| (Moment { drift, changes }, libm::log(weight) + log))
+        })
+        .collect();
+    let tables = |boom: &Boom<'_>, moment: &Moment<'_>| boom.sections(moment, &taken, &laws, model);
+    let sums = |tables: &[OfSection]| {
+        infer(tables, &laws, &model.priors, &Believed { boom: &believed, losses: &losses })
+    };
+    // Each moment's tables; where there is but one they may be at hand.
+    let told = |boom: &Boom<'_>, at_hand: Option<&[OfSection]>| {
         let mut tried: Vec<Part> = Vec::new();
-        for (drift, weight) in drifts(model) {
-            for (changes, log) in &changes {
-                let moment = Moment { drift, changes };
-                let tips = boom.sections(&moment, &taken, &laws, model);
-                let found =
-                    infer(&tips, &laws, &model.priors, &Believed { boom: &believed, losses: &losses });
-                tried.push(Part { drift, log: libm::log(weight) + log + found.log, found });
+        let mut off = f64::NEG_INFINITY;
+        for (place, (moment, log)) in moments.iter().enumerate() {
+            let own = if at_hand.is_some() { Vec::new() } else { tables(boom, moment) };
+            let tips = at_hand.unwrap_or(&own);
+            if place == moments.len() / 2 {
+                off = log_off(tips, &model.priors);
             }
+            let found = sums(tips);
+            tried.push(Part { drift: moment.drift, log: log + found.log, found });
         }
-        let log_off = boom.log_off(&taken);
-        put_together(boom, sections, known.map(Flow::from_si), &tried, (log_off, scale), model)
+        put_together(boom, sections, known.map(Flow::from_si), &tried, (off, scale), model)
     };
     let mut found = if model.swaps.is_empty() {
-        told(&boom)
+        told(&boom, None)
     } else {
-        let first = first(&losses);
-        let at_place = model.priors.at_place();
-        let [in_tip, at_place] = [Sits::InTip, Sits::AtPlace]
-            .map(|sits| put(with_swaps(&boom.tips, &model.swaps, sits, at_place, &boom.kinds, &first)));
-        let due = beside.due(model);
-        let moment = Moment { drift: 0.0, changes: &due };
-        let tables = |boom: &Boom<'_>| boom.sections(&moment, &taken, &laws, model);
-        let (plain, moved, stayed) = (tables(&boom), tables(&in_tip), tables(&at_place));
+        let (moment, _) = &moments[moments.len() / 2];
+        let plain = tables(&boom, moment);
+        let first = sums(&plain);
+        let swapped = |sits| {
+            let at_place = model.priors.at_place();
+            let boom = put(with_swaps(&boom.tips, &model.swaps, sits, at_place, &boom.kinds, &first));
+            let tables = boom.over(&plain, moment, &taken, &laws, model);
+            (boom, tables)
+        };
+        let [in_tip, at_place] = [Sits::InTip, Sits::AtPlace].map(swapped);
         let chances = chances(
             &model.swaps,
             &Way { boom: &boom, sections: &plain },
             &first,
-            &Way { boom: &in_tip, sections: &moved },
-            &Way { boom: &at_place, sections: &stayed },
+            &Way { boom: &in_tip.0, sections: &in_tip.1 },
+            &Way { boom: &at_place.0, sections: &at_place.1 },
             model.priors.tips.shares(),
         );
-        mixed(&model.swaps, &chances, told(&in_tip), &told(&at_place))
+        let [moved, stayed] = [&in_tip, &at_place]
+            .map(|(boom, tables)| told(boom, Some(tables).filter(|_| moments.len() == 1).map(Vec::as_slice)));
+        mixed(&model.swaps, &chances, moved, &stayed)
     };
     found.boom.parts = parts.map(|parts| parts.told(&found.booms, pressure));
     let caught = tips.iter().filter(|tip| !tip.catches.is_empty()).count();

@@ -9,6 +9,7 @@ use super::section::{LOSSES, LossLaw, Losses, OfTips, Section};
 use super::states::{Laws, TipTables};
 
 /// Tips of one section with the same cups: worked out once.
+#[derive(Clone)]
 pub(super) struct Alike {
     /// How many there are.
     pub copies: f64,
@@ -23,6 +24,7 @@ pub(super) struct Alike {
 }
 
 /// The tips of one section, and how far each of its shared runs may be off (logarithm of time).
+#[derive(Clone)]
 pub(super) struct OfSection {
     /// The tips by kind.
     pub tips: Vec<Alike>,

@@ -6,6 +6,7 @@ use super::cups::{Moment, Run, TipCups};
 use super::evidence::{Taken, TipEvidence};
 use super::infer::{Alike, OfSection};
 use super::model::DiagnosisModel;
+use super::priors::Priors;
 use super::seen::says;
 use super::states::Laws;
 use crate::catch::{TipCatches, flow_of};
@@ -66,12 +67,7 @@ impl<'a> Boom<'a> {
     ) -> Vec<OfSection> {
         let of_section = |(tips, runs): (&Vec<(usize, f64)>, &Vec<Run>)| {
             let alike = |(first, copies): &(usize, f64)| {
-                let tip = &self.tips[*first];
-                let evidence = TipEvidence::of(&tip.taken(moment, taken.doubts), taken);
-                let seen = says(&model.seen, tip.tip.number);
-                let says = core::array::from_fn(|cause| seen[cause] * tip.weigh[cause]);
-                let run = tip.run.and_then(|own| runs.iter().position(|run| *run == own));
-                Alike { copies: *copies, tables: laws.tables(&evidence, &says), evidence, says, run }
+                self.alike(&self.tips[*first], *copies, runs, moment, (taken, laws, model))
             };
             OfSection {
                 tips: tips.iter().map(alike).collect(),
@@ -79,6 +75,41 @@ impl<'a> Boom<'a> {
             }
         };
         self.firsts.iter().zip(&self.runs).map(of_section).collect()
+    }
+
+    /// The same where only tips that were swapped differ from tables that are at hand.
+    pub fn over(
+        &self,
+        plain: &[OfSection],
+        moment: &Moment<'_>,
+        taken: &Taken<'_>,
+        laws: &Laws,
+        model: &DiagnosisModel,
+    ) -> Vec<OfSection> {
+        let mut sections = plain.to_vec();
+        for (tip, (section, kind)) in
+            self.tips.iter().zip(&self.kinds).filter(|(tip, _)| !tip.after.is_empty())
+        {
+            if let Some(own) = sections.get_mut(*section).and_then(|section| section.tips.get_mut(*kind)) {
+                *own = self.alike(tip, own.copies, &self.runs[*section], moment, (taken, laws, model));
+            }
+        }
+        sections
+    }
+
+    fn alike(
+        &self,
+        tip: &TipCups<'_>,
+        copies: f64,
+        runs: &[Run],
+        moment: &Moment<'_>,
+        (taken, laws, model): (&Taken<'_>, &Laws, &DiagnosisModel),
+    ) -> Alike {
+        let evidence = TipEvidence::of(&tip.taken(moment, taken.doubts), taken);
+        let seen = says(&model.seen, tip.tip.number);
+        let says = core::array::from_fn(|cause| seen[cause] * tip.weigh[cause]);
+        let run = tip.run.and_then(|own| runs.iter().position(|run| *run == own));
+        Alike { copies, tables: laws.tables(&evidence, &says), evidence, says, run }
     }
 
     /// What a tip's cups read against a new tip, all together: the logarithm; nothing where nothing was read.
@@ -93,15 +124,11 @@ impl<'a> Boom<'a> {
         let volume = first.volume(self.density);
         volume.is_positive().then(|| first.step(self.density).ratio_to(volume))
     }
+}
 
-    /// The logarithm of the probability of all cups if the boom was not switched on.
-    pub fn log_off(&self, taken: &Taken<'_>) -> f64 {
-        let moment = Moment { drift: 0.0, changes: &[] };
-        let of = |(first, copies): &(usize, f64)| {
-            let evidence = TipEvidence::of(&self.tips[*first].taken(&moment, taken.doubts), taken);
-            copies * libm::log(evidence.plugged.max(f64::MIN_POSITIVE))
-        };
-        let cups: f64 = self.firsts.iter().flatten().map(of).sum();
-        libm::log(taken.priors.off.max(f64::MIN_POSITIVE)) + cups
-    }
+/// The logarithm of the probability of all cups if the boom was not switched on.
+pub(super) fn log_off(sections: &[OfSection], priors: &Priors) -> f64 {
+    let of = |tip: &Alike| tip.copies * libm::log(tip.evidence.plugged.max(f64::MIN_POSITIVE));
+    let cups: f64 = sections.iter().flat_map(|section| &section.tips).map(of).sum();
+    libm::log(priors.off.max(f64::MIN_POSITIVE)) + cups
 }

@@ -151,6 +151,13 @@ pub fn why_stop(
     if all.iter().any(|check| check.rate() >= costs.worth) {
         return None;
     }
+    if found.boom.is_off() {
+        return Some(Finding::new(
+            Weight::Note,
+            "stop_boom_off",
+            "Nothing until it is switched on: then catch the cups again.",
+        ));
+    }
     let open: f64 = found.tips.iter().map(|tip| super::worth::loss(&tip.causes)).sum();
     Some(if open < SETTLED {
         Finding::new(

@@ -19,7 +19,7 @@ const DRIFT: f64 = 0.01;
 
 /// The boom was not switched on.
 pub(super) fn off(found: &Diagnosis) -> Option<Finding> {
-    (found.boom.probability_off >= LIKELY).then(|| {
+    found.boom.is_off().then(|| {
         Finding::new(
             Weight::Act,
             "boom_is_off",

@@ -78,6 +78,7 @@ set_is_off-high = At the pressure they get, the tips most likely give { $off } m
 set_is_off-low = At the pressure they get, the tips most likely give { $off } less than new ones ({ $low } to { $high }): smaller tips are fitted, or all of them are coated.
     .do = Look at the size printed on the tips. If it is right, clean them all with a soft brush, gloves on, never the mouth, and catch again.
 boom_parts_in_order = Beside the cups: the set of tips gives what new ones would, and the gauge shows what the tips get, as far as this tells.
+stop_boom_off = Nothing until it is switched on: then catch the cups again.
 stop_settled = Nothing: these cups leave nothing open that is worth a minute.
 stop_costs_more = Nothing: the next check would take longer than what it settles is worth. What is open stays open.
 check_valves_leak = Check valves leak: tips drip five seconds after shutting off. While it sprays that changes nothing, so the cups do not show it.

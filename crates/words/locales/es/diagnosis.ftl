@@ -78,6 +78,7 @@ set_is_off-high = A la presión que les llega, lo más probable es que las boqui
 set_is_off-low = A la presión que les llega, lo más probable es que las boquillas echen { $off } menos que nuevas ({ $low } a { $high }): son boquillas más chicas, o todas tienen sarro o costra.
     .do = Vea el tamaño impreso en las boquillas. Si es el correcto, límpielas todas con cepillo suave, con guantes, nunca con la boca, y recoja otra vez.
 boom_parts_in_order = Además de los vasos: el juego de boquillas echa lo que echarían nuevas, y el manómetro marca lo que les llega, hasta donde esto alcanza a decir.
+stop_boom_off = Nada hasta que esté prendido: entonces recoja los vasos otra vez.
 stop_settled = Nada: estos vasos no dejan nada abierto que valga un minuto.
 stop_costs_more = Nada: revisar algo más tomaría más tiempo de lo que vale lo que aclara. Lo que está abierto queda abierto.
 check_valves_leak = Las válvulas antigoteo no cierran: hay boquillas que gotean a los cinco segundos de cerrar. Al asperjar eso no cambia nada, por eso los vasos no lo muestran.

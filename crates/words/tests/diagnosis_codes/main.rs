@@ -131,7 +131,7 @@ fn swapped(after: [f64; 2]) -> Boom {
 }
 
 #[test]
-fn both_ends_of_looking_are_said() {
+fn every_end_of_looking_is_said() {
     let mut said = Said::new();
     let costs = Checking::default();
     let dear = Checking { worth: 10.0, ..Checking::default() };
@@ -139,10 +139,11 @@ fn both_ends_of_looking_are_said() {
     let odd = millilitres(&[&[570.0, 570.0, 450.0, 570.0, 570.0]]);
     let stop = |boom: &Boom, costs: &Checking| why_stop(&boom.round(), &boom.diagnose(), &boom.model, costs);
     assert!(stop(&odd, &costs).is_none());
-    for stop in [stop(&even, &costs), stop(&odd, &dear)] {
+    let off = millilitres(&[&[0.0; 4], &[0.0; 4]]);
+    for stop in [stop(&even, &costs), stop(&odd, &dear), stop(&off, &costs)] {
         said.coded(&stop.expect("nothing is worth it"));
     }
-    assert_eq!(said.codes.len(), 2, "{:?}", said.codes);
+    assert_eq!(said.codes.len(), 3, "{:?}", said.codes);
 }
 
 /// A pressure in bar taken for psi.
