@@ -92,8 +92,8 @@ const HIGH: f64 = 130.0;
 const MEAN_AT: f64 = 0.6;
 /// How high a boom is drawn over the ground, least and most. Our own choice: true to scale between.
 const OVER: (f64, f64) = (40.0, 150.0);
-/// The width of a phone's drawing, and its type: at 360 dots 21 units are 18. Our own choice.
-const PHONE: (f64, f64) = (420.0, 21.0);
+/// The width of a phone's drawing, and its type: at 350 dots 21 units are 18. Our own choice.
+const PHONE: (f64, f64) = (400.0, 21.0);
 /// Type on a page. Our own choice.
 const SIZE: f64 = 15.0;
 /// Air between texts. Our own choice.
@@ -118,7 +118,7 @@ impl Frame {
 }
 
 impl GroundRow {
-    /// Draws it: 1000 units wide for a page, 420 for a phone.
+    /// Draws it: 1000 units wide for a page, 400 for a phone.
     #[must_use]
     pub fn draw(&self) -> Drawing {
         let grooves = self.sound_grooves();

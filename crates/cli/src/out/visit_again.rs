@@ -38,6 +38,9 @@ fn setting(setting: &Setting, words: &Words) -> Vec<String> {
             None => shown,
         }
     });
+    let height = setting.boom_height.as_ref();
+    let height =
+        height.map(|height| said("page-boom_height", Arg::Amount(Amount::new(height.value(), Kind::Width))));
     let parts = [
         typed("page-gear", &setting.gear),
         typed("page-engine", &setting.engine_speed),
@@ -47,6 +50,7 @@ fn setting(setting: &Setting, words: &Words) -> Vec<String> {
         switch("page-sections_on", Switch::SectionsOn, &setting.sections_on),
         switch("page-controller", Switch::Controller, &setting.controller),
         switch("page-tank", Switch::WaterInTank, &setting.water_in_tank),
+        height,
     ];
     parts.into_iter().flatten().collect()
 }

@@ -167,12 +167,18 @@ pub fn ground(words: &Words, outcome: &Outcome, across: Across) -> Vec<Block> {
     let Some(found) = outcome.pattern.as_ref().and_then(|pattern| pattern.across.as_ref()) else {
         return Vec::new();
     };
-    let figure = ground_figure(words, found, across);
+    let mut figure = ground_figure(words, found, across);
     let told = [
         ("height", shown(words, found.height, Kind::Width).into()),
         ("angle", shown(words, found.angle, Kind::Angle).into()),
     ];
-    vec![Block::Heading(words.say("ground-heading", &told)), Block::Drawing(Box::new(figure.draw()))]
+    let heading = Block::Heading(words.say("ground-heading", &told));
+    if across == Across::Page {
+        return vec![heading, Block::Drawing(Box::new(figure.draw()))];
+    }
+    // On a phone what explains the drawing is text like any other, as long as it needs to be.
+    let explains = Block::Text(core::mem::take(&mut figure.doubt_label));
+    vec![heading, Block::Drawing(Box::new(figure.draw())), explains]
 }
 
 fn ground_figure(words: &Words, found: &Pattern, across: Across) -> GroundRow {
@@ -218,7 +224,8 @@ fn ground_figure(words: &Words, found: &Pattern, across: Across) -> GroundRow {
     ];
     let limit = |share: f64| words.arg(&Arg::Deviation(100.0 * share));
     GroundRow {
-        id: id(words, "ground"),
+        // Both may stand on one page.
+        id: id(words, if across == Across::Phone { "ground-narrow" } else { "ground" }),
         language: words.reader().language.tag().to_string(),
         title: words.label("ground-title"),
         description: found.findings.first().map(|finding| words.finding(finding)).unwrap_or_default(),

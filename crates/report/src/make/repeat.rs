@@ -26,6 +26,10 @@ pub fn pairs(words: &Words, visit: &Visit, outcome: &Outcome) -> Vec<(String, St
     add("sheet-sections_on", as_set(words, Switch::SectionsOn, setting.sections_on.as_deref()));
     add("sheet-controller", as_set(words, Switch::Controller, setting.controller.as_deref()));
     add("sheet-tank", as_set(words, Switch::WaterInTank, setting.water_in_tank.as_deref()));
+    add(
+        "sheet-boom_height",
+        setting.boom_height.as_ref().map(|height| shown(words, height.value(), Kind::Width)),
+    );
     add("sheet-catch_again", Some(words.label("sheet-catch_again_when")));
     pairs
 }

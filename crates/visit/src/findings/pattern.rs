@@ -96,10 +96,11 @@ fn flows(layout: &BoomLayout, catch: Option<&CatchOutcome>) -> Vec<f64> {
     };
     (1..=layout.tips())
         .map(|number| {
-            // At another pressure every tip gives something else.
+            // At another pressure every tip gives something else, and tips that changed places stand where they stood.
             let later = catch.rounds[catch.current + 1..].iter().rev();
-            let later =
-                later.filter(|round| round.round.kind != RoundKind::PressureChanged).chain([catch.now()]);
+            let later = later
+                .filter(|round| !matches!(round.round.kind, RoundKind::PressureChanged | RoundKind::Swapped))
+                .chain([catch.now()]);
             let tips = later.flat_map(|round| &round.verdicts.summary.tips);
             tips.filter(|tip| tip.number == number).find_map(of).unwrap_or(1.0)
         })

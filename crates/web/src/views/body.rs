@@ -2,8 +2,9 @@
 
 use leptos::prelude::*;
 use notebook::RowId;
+use report::sheet::Block;
 use yard::shown::CAUTIONS;
-use yard::{CLOSED, Event, PRODUCTS, RUNS, Screen, Step, WhyOf, shown};
+use yard::{CLOSED, Event, PRODUCTS, RUNS, Screen, State, Step, WhyOf, shown};
 
 use super::cells::CupCells;
 use super::field::FieldView;
@@ -29,7 +30,8 @@ pub fn body(step: Step) -> AnyView {
             let on = to(app(), "yard-symptoms_to", "line", Screen::Symptoms);
             view! { <Fields step/>{when_wide(step)}{on}<Found step/> }.into_any()
         }
-        Step::Machine | Step::Spacing => view! { <Fields step/>{when_wide(step)}<Found step/> }.into_any(),
+        Step::Spacing => view! { <Fields step/>{when_narrow(step)}{when_wide(step)}<Found step/> }.into_any(),
+        Step::Machine => view! { <Fields step/>{when_wide(step)}<Found step/> }.into_any(),
     }
 }
 
@@ -44,8 +46,11 @@ fn Fields(step: Step) -> impl IntoView {
 /// The drawing of a step, where a sheet has one.
 #[component]
 fn Drawn(step: Step) -> impl IntoView {
-    let app = app();
-    let blocks = app.memo(move |state| shown::drawings(state, step));
+    drawn(shown::drawings, step)
+}
+
+fn drawn(of: fn(&State, Step) -> Vec<Block>, step: Step) -> impl IntoView {
+    let blocks = app().memo(move |state| of(state, step));
     move || blocks.get().into_iter().map(block).collect_view()
 }
 
@@ -53,6 +58,15 @@ fn Drawn(step: Step) -> impl IntoView {
 fn when_wide(step: Step) -> impl IntoView {
     let app = app();
     move || app.is_wide().then(|| view! { <div><Drawn step/></div> })
+}
+
+/// The drawing of a step that a phone has room for.
+fn when_narrow(step: Step) -> impl IntoView {
+    let app = app();
+    move || {
+        (!app.is_wide())
+            .then(|| view! { <div class="narrow-drawing">{drawn(shown::narrow_drawings, step)}</div> })
+    }
 }
 
 /// How a number of the whole visit came about.

@@ -120,6 +120,37 @@ impl Is {
                 {self.units(units, unit, move |unit| shown::with_unit(&parted().0, unit))}
             </div>
             {self.hand(at_hand)}
+            {self.nudges()}
+        }
+    }
+
+    /// Keys that make it a little less or more; they stay while what they lead to changes.
+    fn nudges(self) -> impl IntoView {
+        let labels = Memo::new(move |_| {
+            of_shown(self.shown, |shown| shown.nudges.iter().map(|key| key.label.clone()).collect::<Vec<_>>())
+        });
+        let text = move |place: usize| {
+            self.shown.with_untracked(|shown| {
+                shown.as_ref().and_then(|shown| shown.nudges.get(place)).map(|key| key.text.clone())
+            })
+        };
+        let one = move |(place, label): (usize, String)| {
+            let tap = move |_| {
+                if let Some(text) = text(place) {
+                    self.say(text);
+                }
+            };
+            view! { <button type="button" on:click=tap>{label}</button> }
+        };
+        move || {
+            let labels = labels.get();
+            (!labels.is_empty()).then(|| {
+                view! {
+                    <div class="buttons choices pair" role="group" aria-labelledby=self.id("label")>
+                        {labels.into_iter().enumerate().map(one).collect_view()}
+                    </div>
+                }
+            })
         }
     }
 

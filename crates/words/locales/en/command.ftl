@@ -180,6 +180,7 @@ page-same_again = To get the same again
 page-gear = gear { $as }
 page-engine = engine { $as }
 page-pto = PTO { $as }
+page-boom_height = tips { $as } over what is sprayed
 page-agitation = agitation { $as }
 page-sections_on = sections on: { $as }
 page-controller = controller { $as }

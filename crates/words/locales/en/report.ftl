@@ -95,6 +95,7 @@ sheet-speed_over = { $runs ->
 sheet-tips = tips
 sheet-tip_size = size { $size } ({ $colour }), ISO 10625
 sheet-tip_rated = { $flow } at { $pressure }
+sheet-boom_height = height of the tips
 sheet-agitation = agitation
 sheet-sections_on = sections on
 sheet-controller = controller

@@ -184,6 +184,13 @@ yard-look_found = { $count ->
         [one] one thing to mend
        *[other] { $count } things to mend
     }
+yard-lower_by = { $by } lower
+yard-higher_by = { $by } higher
+yard-ground = at { $height } the ground { $verdict-code ->
+        [within] gets it evenly
+        [outside] gets it unevenly
+       *[cannot_tell] may get it evenly
+    }
 yard-spacing_in_order = every gap in order
 yard-drove = { $runs ->
         [one] { $speed }, one run

@@ -180,6 +180,7 @@ page-same_again = Para que salga igual otra vez
 page-gear = marcha { $as }
 page-engine = motor { $as }
 page-pto = toma de fuerza (PTO) { $as }
+page-boom_height = boquillas a { $as } sobre lo que se aplica
 page-agitation = agitación { $as }
 page-sections_on = secciones abiertas: { $as }
 page-controller = controlador { $as }

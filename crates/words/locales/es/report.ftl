@@ -95,6 +95,7 @@ sheet-speed_over = { $runs ->
 sheet-tips = boquillas
 sheet-tip_size = tamaño { $size } ({ $colour }), ISO 10625
 sheet-tip_rated = { $flow } a { $pressure }
+sheet-boom_height = altura de las boquillas
 sheet-agitation = agitación
 sheet-sections_on = secciones abiertas
 sheet-controller = controlador

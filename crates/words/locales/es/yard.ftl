@@ -184,6 +184,13 @@ yard-look_found = { $count ->
         [one] una cosa por arreglar
        *[other] { $count } cosas por arreglar
     }
+yard-lower_by = { $by } más abajo
+yard-higher_by = { $by } más arriba
+yard-ground = a { $height } el suelo { $verdict-code ->
+        [within] la recibe pareja
+        [outside] la recibe dispareja
+       *[cannot_tell] quizá la recibe pareja
+    }
 yard-spacing_in_order = todos los huecos en orden
 yard-drove = { $runs ->
         [one] { $speed }, una pasada

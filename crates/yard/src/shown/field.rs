@@ -1,7 +1,7 @@
 //! A field to fill in: its label, what stands in it, how it is filled in, what is wrong with it.
 
 use notebook::Value;
-use units::Dimension;
+use units::{Dimension, Length, Quantity};
 use visit::file::Shape;
 
 use crate::facts::{field_of, typed_text};
@@ -23,8 +23,19 @@ pub struct FieldShown {
     pub editor: Editor,
     /// What is wrong with it, and what would do.
     pub wrong: Option<String>,
+    /// Keys that make it a little less and a little more, where it is worth trying out.
+    pub nudges: Vec<Nudge>,
     /// Values that two devices gave it, where they differ, each as written.
     pub two_values: Vec<String>,
+}
+
+/// A key that makes a number a little less or more.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Nudge {
+    /// What it says: "1 in lower".
+    pub label: String,
+    /// What the field then holds.
+    pub text: String,
 }
 
 /// How a field is filled in.
@@ -135,14 +146,36 @@ pub fn field(state: &State, visit: &Opened, name: &str) -> FieldShown {
         .find(|two| two.field == name)
         .map(|two| two.values.iter().map(|(value, ..)| typed_text(value)).collect())
         .unwrap_or_default();
+    let text = typed.map(|typed| typed.text.clone()).or(kept).unwrap_or_default();
     FieldShown {
+        nudges: if name == "setting.boom_height" { nudges(state, &text) } else { Vec::new() },
         field: name.to_string(),
         label: words.label(&format!("field-{}", bare.replace('.', "_"))),
-        text: typed.map(|typed| typed.text.clone()).or(kept).unwrap_or_default(),
+        text,
         editor: editor(state, &bare, shape, metric),
         wrong,
         two_values,
     }
+}
+
+/// A height a little lower and a little higher, in its own unit: an inch or two centimetres. Our own choice: what shows on the
+/// ground, and nobody sets a boom finer.
+fn nudges(state: &State, text: &str) -> Vec<Nudge> {
+    let Ok(height) = units::AsWritten::<Length>::parse(text) else { return Vec::new() };
+    let Some(unit) = height.written().unit().cloned() else { return Vec::new() };
+    let step = match unit.text() {
+        "in" => 1.0,
+        "cm" => 2.0,
+        _ => return Vec::new(),
+    };
+    let now = height.value().in_unit(&unit);
+    let shown = |way: f64, key: &str| {
+        // To whole units: fractions that were measured are not what is tried out.
+        let then = if way < 0.0 { (now - step - 1e-9).ceil() } else { (now + step + 1e-9).floor() };
+        let by = state.words.say(key, &[("by", format!("{step} {}", state.words.unit(&unit)).into())]);
+        (then > 0.0).then(|| Nudge { label: by, text: format!("{then} {}", unit.text()) })
+    };
+    [shown(-1.0, "yard-lower_by"), shown(1.0, "yard-higher_by")].into_iter().flatten().collect()
 }
 
 fn editor(state: &State, bare: &str, shape: Option<Shape>, metric: bool) -> Editor {

@@ -86,7 +86,22 @@ pub fn drawings(state: &State, step: Step) -> Vec<report::sheet::Block> {
         Step::Catch => {
             report::make::cup_blocks(&state.words, &visit.visit, &visit.outcome, visit.diagnosed())
         }
-        Step::Spacing => report::make::spacing_blocks(&state.words, &visit.outcome),
+        Step::Spacing => {
+            let mut blocks = report::make::spacing_blocks(&state.words, &visit.outcome);
+            blocks.extend(report::make::ground_blocks(&state.words, &visit.outcome, figures::Across::Page));
+            blocks
+        }
+        _ => Vec::new(),
+    }
+}
+
+/// The drawings of a step that a phone has room for.
+#[must_use]
+pub fn narrow_drawings(state: &State, step: Step) -> Vec<report::sheet::Block> {
+    match (step, &state.visit) {
+        (Step::Spacing, Some(visit)) => {
+            report::make::ground_blocks(&state.words, &visit.outcome, figures::Across::Phone)
+        }
         _ => Vec::new(),
     }
 }
@@ -109,6 +124,10 @@ const fn sections(step: Step) -> &'static [&'static str] {
 fn in_the_way(state: &State, visit: &Opened, step: Step) -> Vec<String> {
     let words = &state.words;
     let of = |part: &str| {
+        // What is asked with the tips' places is told there.
+        if matches!(part, "sprayer.fan_angle" | "setting.boom_height") {
+            return step == Step::Spacing;
+        }
         let section = part.split(['.', '[']).next().unwrap_or_default();
         sections(step).contains(&section)
     };
@@ -212,7 +231,14 @@ fn of_verdict(verdict: Verdict) -> Mark {
 }
 
 fn spacing(words: &Words, outcome: &Outcome) -> (String, Mark) {
-    let Some(spacing) = &outcome.spacing else { return (String::new(), Mark::Open) };
+    let ground = outcome.pattern.as_ref().and_then(|pattern| pattern.across.as_ref());
+    let Some(spacing) = &outcome.spacing else {
+        let Some(ground) = ground else { return (String::new(), Mark::Open) };
+        let told = units::Args::new()
+            .with("height", units::Arg::Amount(Amount::new(ground.height, Kind::Width)))
+            .with("verdict", units::Arg::Verdict(ground.verdict));
+        return (words.say_with("yard-ground", &told), of_verdict(ground.verdict));
+    };
     let first = spacing.findings.iter().min_by_key(|finding| finding.weight != Weight::Act);
     let line = first.map_or_else(|| words.label("yard-spacing_in_order"), |finding| words.finding(finding));
     (line, of_verdict(spacing.verdict))
