@@ -196,6 +196,39 @@ test('answers about what is seen are kept with the visit', async () => {
   await phone.close();
 });
 
+for (const language of ['en', 'es']) {
+  test(`a rate controller is checked by what it shows, in ${language}`, async () => {
+    const phone = await device(browser, { ...PHONE, locale: language === 'en' ? 'en-US' : 'es-MX' });
+    const it = await phone.open(site.address, language);
+    const other = it.page.getByRole('button', { name: language === 'en' ? 'English' : 'español', exact: true });
+    if (await other.count() > 0) await other.first().click();
+    await sprayer(it);
+    await it.choose('sprayer.held_by', it.word('choice-sprayer_held_by-rate_controller'));
+    await drive(it);
+    await toTheCups(it);
+    await it.cups(CUPS);
+    await it.page.waitForSelector('main.at-visit');
+    await it.unfold('catch');
+    // Twelve cups of 14.5 fl oz or so in 30 s are 2.7 gal/min.
+    await it.say('controller.shown_flow', '3.3 gal/min');
+    await it.press('yard-add_closed');
+    const closed = it.page.locator('[id^="entry-controller.closed."]');
+    for (const [place, text] of [[0, '40'], [1, '48'], [2, '40']]) {
+      await closed.nth(place).fill(text);
+      await closed.nth(place).blur();
+    }
+    await settled(it.page);
+    const found = await it.page.locator('#body-catch .found').first().innerText();
+    assert.match(found, /3[.]3/);
+    assert.match(found, /\+20 %/);
+    await fit(it.page, `controller ${language}`);
+    await picture(it.page, `controller-${language}`);
+    const bare = phone.wrong.filter((text) => !/api\/1|404/.test(text));
+    assert.deepEqual(bare, []);
+    await phone.close();
+  });
+}
+
 test('twenty tips: taps and seconds, counted', async () => {
   const phone = await device(browser);
   const it = await phone.open(site.address);

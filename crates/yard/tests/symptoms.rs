@@ -84,3 +84,31 @@ fn the_kind_of_pump_decides_what_can_be_chosen() {
     phone.send(Event::Symptom(Symptom::WeakEngineOff));
     assert!(shown::symptoms(&phone.state).wrong.is_none());
 }
+
+/// A controller that is looked at: what it shows, and sections closed in turn; a row half filled in takes nothing away.
+#[test]
+fn a_controller_is_checked_by_taps() {
+    let mut phone = begun(Keep::Kept);
+    phone.boom("4, 4");
+    phone.say("sprayer.held_by", "rate_controller");
+    assert!(shown::has_controller(&phone.state).is_yes());
+    phone.say("controller.widths", "80 in, 84 in");
+    let codes = |phone: &Phone| -> Vec<String> {
+        let found = phone.visit().outcome.controller.clone().map(|found| found.findings).unwrap_or_default();
+        found.iter().map(|finding| units::Coded::code(finding).to_string()).collect()
+    };
+    assert!(codes(&phone).contains(&"controller_width_off".to_string()), "{:?}", codes(&phone));
+    phone.send(Event::AddClosed);
+    assert!(codes(&phone).contains(&"controller_width_off".to_string()), "{:?}", codes(&phone));
+    let names = shown::closed_names(&phone.state);
+    assert_eq!(names.len(), 1);
+    phone.say(&names[0].2[0], "40 psi");
+    assert!(!codes(&phone).contains(&"controller_closing_high".to_string()));
+    phone.say(&names[0].2[1], "47 psi");
+    assert!(codes(&phone).contains(&"controller_closing_high".to_string()), "{:?}", codes(&phone));
+    // A flow has its unit at hand, so that nothing but a number is typed.
+    let visit = phone.visit().clone();
+    let field = shown::field(&phone.state, &visit, "controller.shown_flow");
+    let shown::Editor::Number { units, .. } = field.editor else { panic!("{field:?}") };
+    assert_eq!(units.first().map(|unit| unit.word), Some("gal/min"));
+}

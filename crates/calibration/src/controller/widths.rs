@@ -34,10 +34,10 @@ pub fn widths_findings(entered: &[Length], real: &[Length]) -> Vec<Finding> {
         (1_u32..).zip(entered.iter().zip(real)).filter(|(_, (entered, real))| beyond(**entered, **real));
     let mut findings: Vec<Finding> = wrong
         .map(|(section, (entered, real))| {
-            about(*entered, *real)(Finding::new(
+            about(*entered, *real, Kind::Width)(Finding::new(
                 Weight::Act,
                 "controller_width_off",
-                "Section {section} is entered as {entered}, but its tips cover {real}: it gets {error} beside what it should.",
+                "Section {section} is entered as {entered}, but its tips cover {real}: it gets {error} against what it should.",
             ))
             .with("section", Arg::Count(section))
             .to_do("Enter {real}: tips times spacing.")
@@ -47,7 +47,7 @@ pub fn widths_findings(entered: &[Length], real: &[Length]) -> Vec<Finding> {
         |list: &[Length]| list.iter().fold(Length::ZERO, |sum, one| Length::from_si(sum.si() + one.si()));
     let (entered, real) = (sum(entered), sum(real));
     if beyond(entered, real) {
-        findings.push(about(entered, real)(Finding::new(
+        findings.push(about(entered, real, Kind::Length)(Finding::new(
             Weight::Act,
             "controller_swath_off",
             "All widths entered make {entered}, but the boom covers {real}: the whole rate and the acres counted are {error} off.",
@@ -66,11 +66,11 @@ pub fn widths_findings(entered: &[Length], real: &[Length]) -> Vec<Finding> {
     findings
 }
 
-fn about(entered: Length, real: Length) -> impl Fn(Finding) -> Finding {
+fn about(entered: Length, real: Length, kind: Kind) -> impl Fn(Finding) -> Finding {
     move |finding| {
         finding
-            .with("entered", Arg::Amount(Amount::new(entered, Kind::Length)))
-            .with("real", Arg::Amount(Amount::new(real, Kind::Length)))
+            .with("entered", Arg::Amount(Amount::new(entered, kind)))
+            .with("real", Arg::Amount(Amount::new(real, kind)))
             .with("error", Arg::Deviation((entered.ratio_to(real) - 1.0) * 100.0))
             .judged(Verdict::Outside, WIDTHS.source)
     }

@@ -49,12 +49,10 @@ fn finding(signs: &Signs, found: &Ranked, pressure: Option<Pressure>) -> Option<
             .with("check", Arg::Phrases(said))
             .with("asks", Arg::Phrases(asks.into_iter().collect()))
         }
-        NextStep::Settled => Finding::new(
-            Weight::Act,
-            "symptom_settled",
-            "Seen: {seen}. Almost certainly: {cause} ({chance}).",
-        )
-        .to_do("{remedy}"),
+        NextStep::Settled => {
+            Finding::new(Weight::Act, "symptom_settled", "Seen: {seen}. Most likely: {cause} ({chance}).")
+                .to_do("{remedy}")
+        }
         NextStep::NothingMore => Finding::new(
             Weight::Act,
             "symptom_stop",

@@ -157,7 +157,7 @@ phrase-nothing_more = Nothing that can be done at the sprayer tells these apart 
 
 symptom_open = Seen: { $seen }. Most likely: { $cause } ({ $chance }), or { $second } ({ $second_chance }).
     .do = { $check } { $asks }
-symptom_settled = Seen: { $seen }. Almost certainly: { $cause } ({ $chance }).
+symptom_settled = Seen: { $seen }. Most likely: { $cause } ({ $chance }).
     .do = { $remedy }
 symptom_stop = Seen: { $seen }. Most likely: { $cause } ({ $chance }), or { $second } ({ $second_chance }).
     .do = { $no_more } { $remedy }

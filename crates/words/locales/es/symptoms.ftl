@@ -157,7 +157,7 @@ phrase-nothing_more = Nada que se pueda hacer junto a la aspersora las distingue
 
 symptom_open = Se ve: { $seen }. Lo más probable: { $cause } ({ $chance }), o { $second } ({ $second_chance }).
     .do = { $check } { $asks }
-symptom_settled = Se ve: { $seen }. Casi seguro: { $cause } ({ $chance }).
+symptom_settled = Se ve: { $seen }. Lo más probable: { $cause } ({ $chance }).
     .do = { $remedy }
 symptom_stop = Se ve: { $seen }. Lo más probable: { $cause } ({ $chance }), o { $second } ({ $second_chance }).
     .do = { $no_more } { $remedy }

@@ -84,6 +84,7 @@ fn units_for(field: &str, dimension: Dimension, metric: bool) -> Vec<&'static st
             | "spacing.gaps"
             | "spacing.tape_marks"
             | "sprayer.band_width"
+            | "controller.widths"
             | "sprayer.row_spacing"
             | "setting.boom_height"
     );
@@ -91,6 +92,7 @@ fn units_for(field: &str, dimension: Dimension, metric: bool) -> Vec<&'static st
         Dimension::Length if short => (&["in"], &["cm"]),
         Dimension::Length => (&["ft"], &["m"]),
         Dimension::Pressure => (&["psi"], &["bar"]),
+        Dimension::Flow => (&["gal/min"], &["L/min"]),
         Dimension::Volume if field == "catch.cup_holds" => (&["fl oz"], &["mL"]),
         Dimension::Volume => (&["gal"], &["L"]),
         Dimension::VolumePerArea => (&["gal/ac"], &["L/ha"]),
