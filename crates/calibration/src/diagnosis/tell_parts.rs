@@ -1,6 +1,6 @@
 //! What the boom's offset is made of, in a grower's words.
 
-use units::{Amount, Arg, Finding, Kind, Pressure, Quantity, Weight};
+use units::{Amount, Arg, Finding, Kind, Pressure, Quantity, Ranged, Weight};
 
 use super::answer::Diagnosis;
 use super::parts::{BoomParts, Middle};
@@ -83,8 +83,12 @@ fn zero(parts: &BoomParts) -> Option<Finding> {
         )
     };
     let (near, far) = if zero.low.is_positive() { (zero.low, zero.high) } else { (zero.high, zero.low) };
-    let shown =
-        |pressure: Pressure| Arg::Amount(Amount::new(Pressure::from_si(pressure.si().abs()), Kind::Pressure));
+    // Each to the digit that the whole range allows; signs are in the words.
+    let size = |pressure: Pressure| Pressure::from_si(pressure.si().abs());
+    let shown = |pressure: Pressure| {
+        let ranged = Ranged { value: size(pressure), low: size(near), high: size(far) };
+        Arg::Amount(Amount::ranged(&ranged, Kind::Pressure))
+    };
     Some(
         Finding::new(Weight::Note, "pressure_zero", says)
             .case(case)
