@@ -1,6 +1,7 @@
 //! A quantity ready to be shown, and the named arguments that errors, findings and workings carry.
 
 use crate::kind::{Kind, UnitSystem};
+use crate::last_resort::last_resort;
 use crate::print::{sensible, sensible_doubt, sensible_with_doubt, tidy_digits};
 use crate::quantity::Quantity;
 use crate::ranged::Ranged;
@@ -127,6 +128,12 @@ pub enum Arg {
 }
 
 impl Arg {
+    /// One of our own words: its stable code, and the English of it as the last resort.
+    #[must_use]
+    pub const fn word(code: &'static str, english: &'static str) -> Self {
+        Self::Word { code, english: last_resort(english) }
+    }
+
     /// The English text of it.
     #[must_use]
     pub fn text(&self, system: UnitSystem) -> String {
@@ -183,7 +190,7 @@ impl Phrase {
     /// A phrase without arguments.
     #[must_use]
     pub const fn new(code: &'static str, english: &'static str) -> Self {
-        Self { code, args: Args::new(), english }
+        Self { code, args: Args::new(), english: last_resort(english) }
     }
 
     /// Adds an argument.

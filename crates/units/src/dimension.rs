@@ -58,7 +58,7 @@ macro_rules! dimensions {
             #[must_use]
             pub const fn word(self) -> Arg {
                 match self {
-                    $(Self::$dimension => Arg::Word { code: concat!("dimension_", $code), english: $name }),*
+                    $(Self::$dimension => Arg::word(concat!("dimension_", $code), $name)),*
                 }
             }
 
@@ -66,7 +66,7 @@ macro_rules! dimensions {
             #[must_use]
             pub const fn would_do_word(self) -> Arg {
                 match self {
-                    $(Self::$dimension => Arg::Word { code: concat!("would_do_", $code), english: $would_do }),*
+                    $(Self::$dimension => Arg::word(concat!("would_do_", $code), $would_do)),*
                 }
             }
         }

@@ -3,6 +3,7 @@
 use crate::amount::{Amount, Arg, Args};
 use crate::coded::Coded;
 use crate::kind::UnitSystem;
+use crate::last_resort::last_resort;
 use crate::verdict::Verdict;
 use crate::working::Working;
 
@@ -50,7 +51,7 @@ impl Finding {
             case: None,
             weight,
             args: Args::new(),
-            english,
+            english: last_resort(english),
             do_english: None,
             value: None,
             verdict: None,
@@ -76,7 +77,7 @@ impl Finding {
     /// Adds what to do about it, in English with the same arguments.
     #[must_use]
     pub const fn to_do(mut self, english: &'static str) -> Self {
-        self.do_english = Some(english);
+        self.do_english = Some(last_resort(english));
         self
     }
 

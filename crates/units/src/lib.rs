@@ -30,6 +30,7 @@ mod dimension;
 pub mod factor;
 mod finding;
 mod kind;
+mod last_resort;
 mod operations;
 mod parse;
 mod print;
@@ -47,6 +48,7 @@ pub use coded::Coded;
 pub use dimension::Dimension;
 pub use finding::{Finding, Weight};
 pub use kind::{Kind, UnitSystem};
+pub use last_resort::last_resort;
 pub use parse::{
     Doubted, QuantityError, clock_time, decimal, doubted, flow_at_pressure, percent, quantity,
     signed_quantity, span,

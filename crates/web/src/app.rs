@@ -11,6 +11,7 @@ use yard::{Event, State};
 
 use crate::device::{self, Device};
 use crate::shell;
+use crate::told::Told;
 use crate::views::screen::Screens;
 
 /// What every view holds. It is copied freely; all copies are of the one state.
@@ -19,7 +20,7 @@ pub struct App {
     state: RwSignal<State, LocalStorage>,
     device: StoredValue<Rc<Device>, LocalStorage>,
     said: RwSignal<Option<&'static str>>,
-    reader: Memo<Reader>,
+    reader: Told<Reader>,
     wide: ReadSignal<bool>,
 }
 
@@ -39,7 +40,7 @@ impl App {
             state,
             device: StoredValue::new_local(Rc::new(Device::default())),
             said: RwSignal::new(None),
-            reader: Memo::new(move |_| state.with(|state| state.reader)),
+            reader: Told::of(move || state.with(|state| state.reader)),
             wide: shell::wide(),
         }
     }
@@ -79,16 +80,16 @@ impl App {
 
     /// A part of what is known. Who shows it is told only when that part is another than before, so that what a person types
     /// into stays as it is.
-    pub fn memo<T>(self, read: impl Fn(&State) -> T + Send + Sync + 'static) -> Memo<T>
+    pub fn memo<T>(self, read: impl Fn(&State) -> T + Send + Sync + 'static) -> Told<T>
     where
         T: PartialEq + Send + Sync + 'static,
     {
-        Memo::new(move |_| self.with(|state| read(state)))
+        Told::of(move || self.with(|state| read(state)))
     }
 
     /// A label of the words, in the language of who reads.
-    pub fn label(self, key: &'static str) -> Memo<String> {
-        Memo::new(move |_| {
+    pub fn label(self, key: &'static str) -> Told<String> {
+        Told::of(move || {
             // The words change with who reads and with nothing else, so that no other event asks for them again. It is read,
             // not tracked alone: what nobody reads is never worked out and hears of no change.
             self.reader.get();

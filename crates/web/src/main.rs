@@ -3,6 +3,7 @@
 mod app;
 mod device;
 mod shell;
+mod told;
 mod views;
 
 fn main() {

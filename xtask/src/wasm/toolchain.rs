@@ -91,6 +91,8 @@ impl Toolchain {
     /// library built from source can be had without them; these are wishes that a stable compiler takes with
     /// `RUSTC_BOOTSTRAP=1` alone.
     pub fn for_size(&self, command: &mut Command) {
+        // A page says everything out of its words, so the English of the code stays behind (`units::last_resort`).
+        command.env("EVENSWATH_TEXTS_ELSEWHERE", "yes");
         if let Toolchain::FromSource { .. } = self {
             command
                 .arg("-Zbuild-std-features=optimize_for_size")

@@ -141,7 +141,7 @@ fn one(tip: &TipDiagnosis, found: &Diagnosis) -> Option<Finding> {
             ("odd", "Tip {tip} is odd: most likely {first} ({first_chance}), or {second} ({second_chance}).")
         }
     };
-    let word = |explained: Explained| Arg::Word { code: explained.word.0, english: explained.word.1 };
+    let word = |explained: Explained| Arg::word(explained.word.0, explained.word.1);
     let mut finding =
         Finding::new(if likely { Weight::Act } else { Weight::Settle }, "tip_most_likely", says)
             .case(case)

@@ -79,14 +79,14 @@ macro_rules! causes {
             /// The name, to be said in any language.
             #[must_use]
             pub const fn word(self) -> Arg {
-                match self { $(Self::$cause => Arg::Word { code: concat!("doubt_", $code), english: $name }),* }
+                match self { $(Self::$cause => Arg::word(concat!("doubt_", $code), $name)),* }
             }
 
             /// What makes it smaller, to be said in any language.
             #[must_use]
             pub const fn smaller_word(self) -> Arg {
                 match self {
-                    $(Self::$cause => Arg::Word { code: concat!("smaller_", $code), english: $smaller }),*
+                    $(Self::$cause => Arg::word(concat!("smaller_", $code), $smaller)),*
                 }
             }
         }

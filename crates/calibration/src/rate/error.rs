@@ -70,7 +70,7 @@ macro_rules! inputs {
             /// The name, to be said in any language.
             #[must_use]
             pub const fn word(self) -> Arg {
-                match self { $(Self::$input => Arg::Word { code: concat!("input_", $code), english: $name }),* }
+                match self { $(Self::$input => Arg::word(concat!("input_", $code), $name)),* }
             }
         }
     };

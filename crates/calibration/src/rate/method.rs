@@ -96,7 +96,7 @@ macro_rules! widths {
             /// Which width, and why that one, to be said in any language.
             #[must_use]
             pub const fn why_word(self) -> Arg {
-                match self { $(Self::$width => Arg::Word { code: concat!("width_", $code), english: $why }),* }
+                match self { $(Self::$width => Arg::word(concat!("width_", $code), $why)),* }
             }
         }
     };

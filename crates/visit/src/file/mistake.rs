@@ -1,6 +1,6 @@
 //! A mistake in the file before it has its field and place: English with places for its arguments, and what would do.
 
-use units::{Arg, Args, Coded, Phrase, UnitSystem};
+use units::{Arg, Args, Coded, Phrase, UnitSystem, last_resort};
 
 use super::error::FileError;
 
@@ -17,7 +17,7 @@ pub(crate) struct Mistake {
 impl Mistake {
     /// A mistake with its code and its English sentence.
     pub const fn new(code: &'static str, english: &'static str) -> Self {
-        Self { code, case: None, english, would_do: None, args: Args::new() }
+        Self { code, case: None, english: last_resort(english), would_do: None, args: Args::new() }
     }
 
     /// A value that cannot be, for one of several reasons.
@@ -47,7 +47,7 @@ impl Mistake {
 
     /// Adds what would do.
     pub const fn would_do(mut self, english: &'static str) -> Self {
-        self.would_do = Some(english);
+        self.would_do = Some(last_resort(english));
         self
     }
 

@@ -84,7 +84,7 @@ fn Why(says: &'static str, of: WhyOf) -> impl IntoView {
         there.get().then(|| {
             view! {
                 <button type="button" class="aside" on:click=move |_| app.send(Event::Go(Screen::Why(of.clone())))>
-                    {move || says.get()}
+                    {says.said()}
                 </button>
             }
         })
@@ -95,7 +95,7 @@ fn Why(says: &'static str, of: WhyOf) -> impl IntoView {
 pub fn to(app: App, key: &'static str, class: &'static str, screen: Screen) -> impl IntoView {
     let says = app.label(key);
     view! {
-        <button type="button" class=class on:click=move |_| app.send(Event::Go(screen.clone()))>{move || says.get()}</button>
+        <button type="button" class=class on:click=move |_| app.send(Event::Go(screen.clone()))>{says.said()}</button>
     }
 }
 
@@ -110,7 +110,7 @@ fn Safe() -> impl IntoView {
         view! {
             <button type="button" aria-pressed=move || seen.get() on:click=move |_| app.send(Event::MadeSafe(key))>
                 <span class="box"><svg viewBox="0 0 24 24" aria-hidden="true"><path class="tick" d="M4 13 10 19 20 5"/></svg></span>
-                <span>{move || says.get()}</span>
+                <span>{says.said()}</span>
             </button>
         }
     };
@@ -123,7 +123,7 @@ fn strike(app: App, list: &'static str, row: RowId, what: String) -> impl IntoVi
     let whole = app.with(|state| state.words.say("yard-strike_what", &[("what", what.into())]));
     view! {
         <button type="button" aria-label=whole on:click=move |_| app.send(Event::StrikeRow { list: list.to_string(), row })>
-            {move || says.get()}
+            {says.said()}
         </button>
     }
 }
@@ -139,7 +139,7 @@ fn Drive() -> impl IntoView {
         {to(app, "yard-time_it", "go", Screen::DriveWatch)}
         <TypedRun/>
         <div class="part" aria-live="polite">
-            <h3>{move || head.get()}</h3>
+            <h3>{head.said()}</h3>
             {move || runs.with(Vec::is_empty).then(|| view! { <p class="quiet">{none.get()}</p> })}
             <ul>
                 <For each=move || runs.get() key=|run| run.clone() let:run>
@@ -164,7 +164,7 @@ fn TypedRun() -> impl IntoView {
     let meant = move || app.send(Event::RunTyped(untrack(text)));
     view! {
         <div class="field">
-            <label class="label" for="typed-run">{move || label.get()}</label>
+            <label class="label" for="typed-run">{label.said()}</label>
             <div class="entry">
                 <input
                     type="text" id="typed-run" inputmode="decimal" autocomplete="off" enterkeyhint="done"
@@ -175,7 +175,7 @@ fn TypedRun() -> impl IntoView {
                     }
                     on:keydown=move |event| if event.key() == "Enter" { meant() }
                 />
-                <button type="button" on:click=move |_| meant()>{move || add.get()}</button>
+                <button type="button" on:click=move |_| meant()>{add.said()}</button>
             </div>
             {move || wrong().map(|wrong| view! { <p class="wrong" role="alert">{wrong}</p> })}
         </div>
@@ -196,7 +196,7 @@ fn Catch() -> impl IntoView {
     let round = move |(after, key): (&'static str, &'static str)| {
         let says = app.label(key);
         let tap = move |_| app.send(Event::NewRound(after.to_string()));
-        view! { <button type="button" on:click=tap>{move || says.get()}</button> }
+        view! { <button type="button" on:click=tap>{says.said()}</button> }
     };
     view! {
         <FieldView name="catch.cup_marks"/>
@@ -265,10 +265,10 @@ fn Tank() -> impl IntoView {
                 {product.2.into_iter().map(|name| view! { <FieldView name/> }).collect_view()}
             </section>
         </For>
-        <button type="button" on:click=move |_| app.send(Event::AddProduct)>{move || add.get()}</button>
+        <button type="button" on:click=move |_| app.send(Event::AddProduct)>{add.said()}</button>
         <Fields step=Step::Tank/>
         <Found step=Step::Tank/>
-        <p class="small">{move || law.get()}</p>
+        <p class="small">{law.said()}</p>
         <Why says="yard-why_tank" of=WhyOf::Tank/>
     }
 }

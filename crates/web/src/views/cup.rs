@@ -8,6 +8,7 @@ use super::go_to_tip::{Map, Tips};
 use super::large_cup::drawn;
 use super::pad::{self, Pad};
 use crate::app::app;
+use crate::told::Told;
 
 /// The screen of one large cup.
 #[component]
@@ -25,7 +26,7 @@ pub fn Cup() -> impl IntoView {
             <p>{place}</p>
         </div>
         <div class="cup-map">
-            <button class="to-sheet" on:click=move |_| app.send(Event::Back)>{app.label("yard-to_sheet")}</button>
+            <button class="to-sheet" on:click=move |_| app.send(Event::Back)>{app.label("yard-to_sheet").said()}</button>
             <Map open/>
         </div>
         <Show when=move || open.get()>
@@ -42,29 +43,28 @@ pub fn Cup() -> impl IntoView {
 }
 
 /// A text out of what is shown; empty where nothing is.
-fn part(shown: Memo<Option<CupScreen>>, of: impl Fn(&CupScreen) -> String) -> String {
+fn part(shown: Told<Option<CupScreen>>, of: impl Fn(&CupScreen) -> String) -> String {
     shown.with(|shown| shown.as_ref().map(of).unwrap_or_default())
 }
 
 /// The cup, and beside it what was read, and how it stands to the others so far.
 #[component]
-fn CupAndReading(shown: Memo<Option<CupScreen>>) -> impl IntoView {
+fn CupAndReading(shown: Told<Option<CupScreen>>) -> impl IntoView {
     let app = app();
-    let cup = Memo::new(move |_| part(shown, drawn));
+    let cup = Told::of(move || part(shown, drawn));
     let tip = app.label("yard-tip");
     let number =
         move || part(shown, |shown| if shown.number.is_empty() { "–".into() } else { shown.number.clone() });
-    let so_far =
-        Memo::new(move |_| shown.with(|shown| shown.as_ref().and_then(|shown| shown.so_far.clone())));
-    let before = Memo::new(move |_| {
+    let so_far = Told::of(move || shown.with(|shown| shown.as_ref().and_then(|shown| shown.so_far.clone())));
+    let before = Told::of(move || {
         shown.with(|shown| shown.as_ref().map(|shown| shown.before.clone()).unwrap_or_default())
     });
     view! {
         <div class="cup-and-reading">
-            <div class="cup-drawing" inner_html=cup></div>
+            <div class="cup-drawing" inner_html=cup.said()></div>
             <div class="reading">
                 <div aria-live="polite" aria-atomic="true">
-                    <p class="tip">{tip} " " <b>{move || shown.with(|shown| shown.as_ref().map(|shown| shown.tip))}</b></p>
+                    <p class="tip">{tip.said()} " " <b>{move || shown.with(|shown| shown.as_ref().map(|shown| shown.tip))}</b></p>
                     <p class="number">
                         <b>{number}</b>
                         " "
@@ -93,7 +93,7 @@ fn Standing(so_far: SoFar) -> impl IntoView {
     };
     view! {
         <div class=class>
-            <p class="word"><span class="shape" aria-hidden="true"></span> {app.label(key)}</p>
+            <p class="word"><span class="shape" aria-hidden="true"></span> {app.label(key).said()}</p>
             <p class="says">{so_far.says}</p>
         </div>
     }
@@ -114,7 +114,7 @@ fn Before(before: Vec<String>) -> impl IntoView {
                 aria-checked=move || more.get().to_string()
                 on:click=move |_| app.send(Event::OneMoreCup(Waits::when(!more.get())))
             >
-                {app.label("yard-one_more_cup")}
+                {app.label("yard-one_more_cup").said()}
             </button>
         </div>
     }
@@ -137,15 +137,15 @@ fn Asked() -> impl IntoView {
     view! {
         <div id="ask" class="ask" role="group" tabindex="-1" aria-labelledby="ask-says">
             <div id="ask-says" role="alert">
-                <p class="word">{head}</p>
-                <p>{why}</p>
+                <p class="word">{head.said()}</p>
+                <p>{why.said()}</p>
             </div>
             <div class="two">
-                <button on:click=move |_| app.send(Event::Insist)>{app.label("yard-keep_it")}</button>
+                <button on:click=move |_| app.send(Event::Insist)>{app.label("yard-keep_it").said()}</button>
                 <button class="strong" on:click=move |_| {
                     app.send(Event::NotSo);
                     pad::let_go();
-                }>{app.label("yard-put_it_right")}</button>
+                }>{app.label("yard-put_it_right").said()}</button>
             </div>
         </div>
     }
@@ -153,10 +153,10 @@ fn Asked() -> impl IntoView {
 
 /// Back a tip, and the one way forward.
 #[component]
-fn Ways(shown: Memo<Option<CupScreen>>) -> impl IntoView {
+fn Ways(shown: Told<Option<CupScreen>>) -> impl IntoView {
     let app = app();
-    let back = Memo::new(move |_| shown.with(|shown| shown.as_ref().and_then(|shown| shown.back)));
-    let behind = Memo::new(move |_| shown.with(|shown| shown.as_ref().and_then(|shown| shown.next)));
+    let back = Told::of(move || shown.with(|shown| shown.as_ref().and_then(|shown| shown.back)));
+    let behind = Told::of(move || shown.with(|shown| shown.as_ref().and_then(|shown| shown.next)));
     let next = app.memo(move |state| match behind.get() {
         Some(tip) => state.words.say("yard-next_tip", &[("tip", tip.to_string().into())]),
         None => state.words.label("yard-last_cup"),
@@ -164,9 +164,9 @@ fn Ways(shown: Memo<Option<CupScreen>>) -> impl IntoView {
     view! {
         <div class="ways" on:mousedown=|event| event.prevent_default()>
             <button disabled=move || back.get().is_none() on:click=move |_| app.send(Event::BackATip)>
-                {app.label("yard-back_a_tip")}
+                {app.label("yard-back_a_tip").said()}
             </button>
-            <button class="strong" on:click=move |_| app.send(Event::Next)>{next}</button>
+            <button class="strong" on:click=move |_| app.send(Event::Next)>{next.said()}</button>
         </div>
     }
 }

@@ -30,27 +30,27 @@ pub fn DriveWatchFace() -> impl IntoView {
     });
     let runs = app.memo(runs);
     view! {
-        <h1 class="heard">{app.label("step-drive")}</h1>
+        <h1 class="heard">{app.label("step-drive").said()}</h1>
         <button class="watch" class:goes=move || runs_now.get() on:click=move |_| app.send(Event::DriveTap)>
-            <span class="time" aria-hidden="true">{time} <small>" s"</small></span>
-            <span class="word" aria-live="assertive">{word}</span>
-            <span class="how">{app.label("yard-watch_how")}</span>
+            <span class="time" aria-hidden="true">{time.said()} <small>" s"</small></span>
+            <span class="word" aria-live="assertive">{word.said()}</span>
+            <span class="how">{app.label("yard-watch_how").said()}</span>
         </button>
         <Show when=move || !runs_now.get()>
             <div class="watch-foot">
                 {move || {
                     let runs = runs.get();
                     (!runs.is_empty()).then(|| view! {
-                        <ol class="runs" aria-label=app.label("yard-runs")>
+                        <ol class="runs" aria-label=app.label("yard-runs").said()>
                             {runs.into_iter().map(|run| view! { <li>{run}</li> }).collect_view()}
                         </ol>
                     })
                 }}
                 <Sensed/>
                 <div class="two">
-                    <button on:click=move |_| app.send(Event::Back)>{app.label("yard-to_sheet")}</button>
+                    <button on:click=move |_| app.send(Event::Back)>{app.label("yard-to_sheet").said()}</button>
                     <Show when=move || stopped.get()>
-                        <button on:click=move |_| app.send(Event::DriveAgain)>{app.label("yard-watch_no_good")}</button>
+                        <button on:click=move |_| app.send(Event::DriveAgain)>{app.label("yard-watch_no_good").said()}</button>
                     </Show>
                 </div>
             </div>
@@ -102,10 +102,10 @@ fn Sensed() -> impl IntoView {
     let ask = move |_| app.send(Event::SenseSpeed(Waits::when(!asked.get_untracked())));
     view! {
         <button class="switch" role="switch" aria-checked=move || asked.get().to_string() on:click=ask>
-            {app.label("yard-sensor_ask")}
+            {app.label("yard-sensor_ask").said()}
         </button>
         <Show when=move || asked.get()>
-            <p aria-live="off">{says}</p>
+            <p aria-live="off">{says.said()}</p>
         </Show>
     }
 }

@@ -7,6 +7,7 @@ use yard::Event;
 use yard::shown::{self, Choice, Editor, FieldShown};
 
 use crate::app::{App, app};
+use crate::told::Told;
 
 /// A field of the open visit, or of a row of it.
 #[component]
@@ -17,11 +18,11 @@ pub fn FieldView(
 ) -> impl IntoView {
     let app = app();
     let of = name.clone();
-    let shown: Memo<Option<FieldShown>> =
+    let shown: Told<Option<FieldShown>> =
         app.memo(move |state| state.visit.as_ref().map(|visit| shown::field(state, visit, &of)));
-    let editor = Memo::new(move |_| shown.with(|shown| shown.as_ref().map(|shown| shown.editor.clone())));
+    let editor = Told::of(move || shown.with(|shown| shown.as_ref().map(|shown| shown.editor.clone())));
     let field = StoredValue::new(name);
-    let text = Memo::new(move |_| of_shown(shown, |shown| shown.text.clone()));
+    let text = Told::of(move || of_shown(shown, |shown| shown.text.clone()));
     let is = Is { app, field, text, shown };
     view! {
         <div class="field">
@@ -41,7 +42,7 @@ pub fn FieldView(
     }
 }
 
-fn of_shown<T: Default>(shown: Memo<Option<FieldShown>>, read: impl FnOnce(&FieldShown) -> T) -> T {
+fn of_shown<T: Default>(shown: Told<Option<FieldShown>>, read: impl FnOnce(&FieldShown) -> T) -> T {
     shown.with(|shown| shown.as_ref().map(read).unwrap_or_default())
 }
 
@@ -50,8 +51,8 @@ fn of_shown<T: Default>(shown: Memo<Option<FieldShown>>, read: impl FnOnce(&Fiel
 struct Is {
     app: App,
     field: StoredValue<String>,
-    text: Memo<String>,
-    shown: Memo<Option<FieldShown>>,
+    text: Told<String>,
+    shown: Told<Option<FieldShown>>,
 }
 
 impl Is {
@@ -176,7 +177,7 @@ impl Is {
     ) -> Chosen {
         let tapped = RwSignal::new(None::<&'static str>);
         let first = units.with_value(|units| units.first().map_or("", |unit| unit.word));
-        let now = Memo::new(move |_| tapped.get().or_else(&stands).unwrap_or(first));
+        let now = Told::of(move || tapped.get().or_else(&stands).unwrap_or(first));
         Chosen { tapped, now }
     }
 
@@ -289,7 +290,7 @@ impl Is {
 #[derive(Clone, Copy)]
 struct Chosen {
     tapped: RwSignal<Option<&'static str>>,
-    now: Memo<&'static str>,
+    now: Told<&'static str>,
 }
 
 impl Chosen {

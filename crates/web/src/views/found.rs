@@ -29,7 +29,7 @@ fn one(found: FoundShown) -> impl IntoView {
         let about = found.lead.clone();
         view! {
             <button type="button" class="aside" on:click=move |_| app.send(Event::Go(Screen::Why(why.clone())))>
-                {move || says_why.get()}<span class="heard">" "{about}</span>
+                {says_why.said()}<span class="heard">" "{about}</span>
             </button>
         }
     });

@@ -7,6 +7,7 @@ use yard::{Event, Keep, Screen};
 
 use super::body::to;
 use crate::app::{App, app};
+use crate::told::Told;
 
 /// The first screen.
 #[component]
@@ -52,7 +53,7 @@ fn Much() -> impl IntoView {
     let plan = app.memo(shown::plan_lines);
     view! {
         <section>
-            <h2>{move || head.get()}</h2>
+            <h2>{head.said()}</h2>
             <div class="much">
                 {few(app, "yard-minutes", minutes, chosen_minutes, Event::Minutes)}
                 {few(app, "yard-people", people, chosen_people, Event::People)}
@@ -69,7 +70,7 @@ fn few(
     app: App,
     label: &'static str,
     numbers: [(u32, &'static str); 3],
-    chosen: Memo<Option<u32>>,
+    chosen: Told<Option<u32>>,
     event: fn(u32) -> Event,
 ) -> impl IntoView {
     let label = app.label(label);
@@ -80,12 +81,12 @@ fn few(
                 type="button"
                 aria-pressed=move || (chosen.get() == Some(number)).to_string()
                 on:click=move |_| app.send(event(number))
-            >{move || says.get()}</button>
+            >{says.said()}</button>
         }
     };
     view! {
         <div>
-            <span class="label" aria-hidden="true">{move || label.get()}</span>
+            <span class="label" aria-hidden="true">{label.said()}</span>
             <div class="buttons" role="group" aria-label=move || label.get()>
                 {numbers.into_iter().map(one).collect_view()}
             </div>
@@ -106,25 +107,25 @@ fn Begin() -> impl IntoView {
     let begin = move |of, keep| app.send(Event::Begin { of, keep });
     view! {
         <section>
-            <h2>{move || head.get()}</h2>
+            <h2>{head.said()}</h2>
             <div class="lines">
                 {move || sprayers.get().into_iter().map(|known| {
                     let id = known.id;
                     line(known, move || begin(Some(id), Keep::Kept))
                 }).collect_view()}
                 <button type="button" class="go" disabled=move || opening.get() on:click=move |_| begin(None, Keep::Kept)>
-                    {move || new.get()}
+                    {new.said()}
                 </button>
                 <button type="button" class="line" disabled=move || opening.get() on:click=move |_| begin(None, Keep::JustLooking)>
-                    <span class="name">{move || looking.get()}</span>
-                    <span class="under">{move || keeps_nothing.get()}</span>
+                    <span class="name">{looking.said()}</span>
+                    <span class="under">{keeps_nothing.said()}</span>
                 </button>
                 <button type="button" class="line" disabled=move || opening.get() on:click=move |_| {
                     begin(None, Keep::JustLooking);
                     app.send(Event::Go(Screen::Symptoms));
                 }>
-                    <span class="name">{move || symptoms.get()}</span>
-                    <span class="under">{move || symptoms_how.get()}</span>
+                    <span class="name">{symptoms.said()}</span>
+                    <span class="under">{symptoms_how.said()}</span>
                 </button>
             </div>
         </section>
@@ -146,7 +147,7 @@ fn GoOn() -> impl IntoView {
             };
             view! {
                 <section>
-                    <h2>{move || head.get()}</h2>
+                    <h2>{head.said()}</h2>
                     <div class="lines">{visits.into_iter().map(one).collect_view()}</div>
                 </section>
             }

@@ -5,6 +5,7 @@ use yard::shown::value_said;
 use yard::{Event, Screen, reading_text};
 
 use crate::app::app;
+use crate::told::Told;
 
 /// A tip to go to.
 #[derive(Clone, PartialEq)]
@@ -24,7 +25,7 @@ pub fn Map(open: RwSignal<bool>) -> impl IntoView {
         let lines = state.visit.as_ref().map(|visit| (visit.id.bits(), visit.folded.lines));
         (tip, lines, state.reader)
     });
-    let drawing = Memo::new(move |_| {
+    let drawing = Told::of(move || {
         let tip = what.get().0.unwrap_or(0);
         let drawing =
             app.look(yard::shown::small_row).map(|drawing| figures::svg(&drawing)).unwrap_or_default();
@@ -36,8 +37,8 @@ pub fn Map(open: RwSignal<bool>) -> impl IntoView {
     let label = app.label("yard-go_to_tip");
     view! {
         <button class="map" aria-expanded=move || open.get().to_string() on:click=move |_| open.update(|open| *open = !*open)>
-            <span class="heard">{label}</span>
-            <span class="map-drawing" aria-hidden="true" inner_html=drawing></span>
+            <span class="heard">{label.said()}</span>
+            <span class="map-drawing" aria-hidden="true" inner_html=drawing.said()></span>
         </button>
     }
 }
@@ -79,8 +80,8 @@ pub fn Tips(open: RwSignal<bool>) -> impl IntoView {
                 }}
             </div>
             <div class="other-ways">
-                <button on:click=to(Screen::CupRow)>{app.label("yard-catch_row")}</button>
-                <button on:click=to(Screen::HandsFree)>{app.label("yard-catch_voice")}</button>
+                <button on:click=to(Screen::CupRow)>{app.label("yard-catch_row").said()}</button>
+                <button on:click=to(Screen::HandsFree)>{app.label("yard-catch_voice").said()}</button>
             </div>
         </div>
     }

@@ -25,17 +25,17 @@ pub fn HandOver() -> impl IntoView {
     let (file, how) = (app.label("yard-visit_file"), app.label("yard-visit_file_how"));
     view! {
         <section class="part">
-            <h3>{move || sheets.get()}</h3>
+            <h3>{sheets.said()}</h3>
             <div class="stack">{kinds.into_iter().map(|kind| to(app, title(kind), "line", Screen::Sheet(kind))).collect_view()}</div>
         </section>
         <section class="part">
-            <h3>{move || lines.get()}</h3>
-            <p class="four">{move || four.get()}</p>
-            <button type="button" on:click=move |_| app.send(Event::SendLines)>{move || send.get()}</button>
+            <h3>{lines.said()}</h3>
+            <p class="four">{four.said()}</p>
+            <button type="button" on:click=move |_| app.send(Event::SendLines)>{send.said()}</button>
         </section>
         <section class="part">
-            <button type="button" on:click=move |_| app.send(Event::HandOverVisitFile)>{move || file.get()}</button>
-            <p class="small">{move || how.get()}</p>
+            <button type="button" on:click=move |_| app.send(Event::HandOverVisitFile)>{file.said()}</button>
+            <p class="small">{how.said()}</p>
         </section>
         {to(app, "yard-last_time", "", Screen::LastTime)}
         <Withdraw/>
@@ -55,20 +55,20 @@ fn Withdraw() -> impl IntoView {
     move || {
         if !asked.get() {
             return view! {
-                <button type="button" class="aside" on:click=move |_| asked.set(true)>{move || withdraw.get()}</button>
+                <button type="button" class="aside" on:click=move |_| asked.set(true)>{withdraw.said()}</button>
             }
             .into_any();
         }
         view! {
             <section class="part" role="group" aria-label=move || withdraw.get()>
-                <p role="alert">{move || ask.get()}</p>
+                <p role="alert">{ask.said()}</p>
                 <div class="field">
-                    <label class="label" for="withdraw-why">{move || why.get()}</label>
+                    <label class="label" for="withdraw-why">{why.said()}</label>
                     <input id="withdraw-why" type="text" autocomplete="off" on:input:target=move |event| reason.set(event.target().value())/>
                 </div>
                 <div class="buttons">
-                    <button type="button" on:click=move |_| asked.set(false)>{move || no.get()}</button>
-                    <button type="button" on:click=move |_| app.send(Event::Withdraw { reason: reason.get_untracked() })>{move || yes.get()}</button>
+                    <button type="button" on:click=move |_| asked.set(false)>{no.said()}</button>
+                    <button type="button" on:click=move |_| app.send(Event::Withdraw { reason: reason.get_untracked() })>{yes.said()}</button>
                 </div>
             </section>
         }

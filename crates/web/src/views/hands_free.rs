@@ -5,6 +5,7 @@ use yard::{Event, HandsFree, Pace, Phase, Screen, Waits};
 
 use super::stepper::Stepper;
 use crate::app::{App, app};
+use crate::told::Told;
 
 /// How much a tap on "more" or "less" changes: seconds, cups. Our own choice.
 const SECONDS: f64 = 5.0;
@@ -36,7 +37,7 @@ pub fn HandsFreeFace() -> impl IntoView {
     }
 }
 
-fn pace_of(app: App) -> Memo<Pace> {
+fn pace_of(app: App) -> Told<Pace> {
     app.memo(|state| state.hands_free.as_ref().map(|hands_free| hands_free.pace).unwrap_or_default())
 }
 
@@ -60,7 +61,7 @@ fn Choosing() -> impl IntoView {
     let held = seconds(|pace| pace.seconds);
     let pause = seconds(|pace| pace.pause);
     let cups = app.memo(move |_| pace.get().at_once.to_string());
-    let each = Memo::new(move |_| pace.get().enter.is_yes());
+    let each = Told::of(move || pace.get().enter.is_yes());
     let enter =
         move |each: Waits| move |_| app.send(Event::SetPace(Pace { enter: each, ..pace.get_untracked() }));
     let tips = app.memo(|state| {
@@ -69,10 +70,10 @@ fn Choosing() -> impl IntoView {
     });
     view! {
         <div class="row-head">
-            <button on:click=move |_| app.send(Event::Back)>{app.label("yard-to_sheet")}</button>
-            <h1>{app.label("yard-voice_title")}</h1>
+            <button on:click=move |_| app.send(Event::Back)>{app.label("yard-to_sheet").said()}</button>
+            <h1>{app.label("yard-voice_title").said()}</h1>
         </div>
-        <p>{tips}</p>
+        <p>{tips.said()}</p>
         <Stepper
             name=app.label("yard-voice_held")
             value=held
@@ -92,17 +93,17 @@ fn Choosing() -> impl IntoView {
             more=move || set(|pace, by| pace.pause += by, SECONDS)
         />
         <fieldset>
-            <legend>{app.label("yard-voice_enter")}</legend>
+            <legend>{app.label("yard-voice_enter").said()}</legend>
             <div class="two">
                 <button class="choice" aria-pressed=move || (!each.get()).to_string() on:click=enter(Waits::No)>
-                    {app.label("yard-voice_enter_after")}
+                    {app.label("yard-voice_enter_after").said()}
                 </button>
                 <button class="choice" aria-pressed=move || each.get().to_string() on:click=enter(Waits::Yes)>
-                    {app.label("yard-voice_enter_each")}
+                    {app.label("yard-voice_enter_each").said()}
                 </button>
             </div>
         </fieldset>
-        <button class="strong" on:click=move |_| app.send(Event::HandsFreeStart)>{app.label("yard-voice_start")}</button>
+        <button class="strong" on:click=move |_| app.send(Event::HandsFreeStart)>{app.label("yard-voice_start").said()}</button>
     }
 }
 
@@ -135,11 +136,11 @@ fn Runs() -> impl IntoView {
     let left =
         now(|hands_free| hands_free.left().map(|left| format!("{:.0}", left.ceil())).unwrap_or_default());
     view! {
-        <div class=class>
-            <h1><span>{app.label("yard-tip")}</span> " " <b>{tips}</b></h1>
-            <p class="word" aria-live="assertive">{word}</p>
-            <p class="left" aria-hidden="true">{left}</p>
-            <button on:click=move |_| app.send(Event::HandsFreeStop)>{app.label("yard-voice_stop")}</button>
+        <div class=class.said()>
+            <h1><span>{app.label("yard-tip").said()}</span> " " <b>{tips.said()}</b></h1>
+            <p class="word" aria-live="assertive">{word.said()}</p>
+            <p class="left" aria-hidden="true">{left.said()}</p>
+            <button on:click=move |_| app.send(Event::HandsFreeStop)>{app.label("yard-voice_stop").said()}</button>
         </div>
     }
 }
@@ -162,10 +163,10 @@ fn EndedAway() -> impl IntoView {
     });
     view! {
         <div class="face ended" role="alert">
-            <h1><span>{app.label("yard-tip")}</span> " " <b>{tips}</b></h1>
-            <p class="says">{says}</p>
-            <button class="strong" on:click=move |_| app.send(Event::HandsFreeAgain)>{app.label("yard-voice_again")}</button>
-            <button on:click=move |_| app.send(Event::HandsFreeStop)>{app.label("yard-voice_stop")}</button>
+            <h1><span>{app.label("yard-tip").said()}</span> " " <b>{tips.said()}</b></h1>
+            <p class="says">{says.said()}</p>
+            <button class="strong" on:click=move |_| app.send(Event::HandsFreeAgain)>{app.label("yard-voice_again").said()}</button>
+            <button on:click=move |_| app.send(Event::HandsFreeStop)>{app.label("yard-voice_stop").said()}</button>
         </div>
     }
 }
@@ -177,10 +178,10 @@ fn Done() -> impl IntoView {
     let to = move |screen: Screen| move |_| app.send(Event::Go(screen.clone()));
     view! {
         <div class="face done">
-            <h1>{app.label("yard-voice_done")}</h1>
-            <button class="strong" on:click=to(Screen::Cup)>{app.label("yard-catch_cups")}</button>
-            <button on:click=to(Screen::CupRow)>{app.label("yard-catch_row")}</button>
-            <button on:click=move |_| app.send(Event::HandsFreeStop)>{app.label("yard-voice_once_more")}</button>
+            <h1>{app.label("yard-voice_done").said()}</h1>
+            <button class="strong" on:click=to(Screen::Cup)>{app.label("yard-catch_cups").said()}</button>
+            <button on:click=to(Screen::CupRow)>{app.label("yard-catch_row").said()}</button>
+            <button on:click=move |_| app.send(Event::HandsFreeStop)>{app.label("yard-voice_once_more").said()}</button>
         </div>
     }
 }

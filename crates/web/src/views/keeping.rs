@@ -25,12 +25,12 @@ pub fn KeepingScreen() -> impl IntoView {
 
 fn button(app: App, key: &'static str, event: fn() -> Event) -> impl IntoView {
     let label = app.label(key);
-    view! { <button type="button" on:click=move |_| app.send(event())>{move || label.get()}</button> }
+    view! { <button type="button" on:click=move |_| app.send(event())>{label.said()}</button> }
 }
 
 fn told(app: App, title: &'static str, how: &'static str) -> impl IntoView {
     let (title, how) = (app.label(title), app.label(how));
-    view! { <section class="part"><h2>{move || title.get()}</h2><p>{move || how.get()}</p></section> }
+    view! { <section class="part"><h2>{title.said()}</h2><p>{how.said()}</p></section> }
 }
 
 /// What the browser promises, and what can be done for it.
@@ -48,7 +48,7 @@ fn Safe() -> impl IntoView {
     view! {
         <section class="part">
             <p><strong>{move || kept.get().says}</strong></p>
-            <p>{move || promise.get()}</p>
+            <p>{promise.said()}</p>
             {move || (safety.get().promised != yard::Promise::Keeps)
                 .then(|| button(app, "yard-ask_to_keep", || Event::AskToKeep))}
             {move || safety.get().clears_after_a_week.is_yes().then(|| view! { <p><strong>{week.get()}</strong></p> })}
@@ -70,7 +70,7 @@ fn Copy() -> impl IntoView {
     let last = app.memo(shown::last_copy);
     view! {
         {told(app, "yard-copy_title", "yard-copy_how")}
-        <div class="part"><p>{move || last.get()}</p>{button(app, "yard-copy", || Event::CopyNow)}</div>
+        <div class="part"><p>{last.said()}</p>{button(app, "yard-copy", || Event::CopyNow)}</div>
         <SecondCopy/>
     }
 }
@@ -125,7 +125,7 @@ fn TakeIn() -> impl IntoView {
     view! {
         {told(app, "yard-take_in_title", "yard-take_in_how")}
         <input type="file" hidden node_ref=chosen on:change=take/>
-        <button type="button" on:click=choose>{move || label.get()}</button>
+        <button type="button" on:click=choose>{label.said()}</button>
     }
 }
 
@@ -143,8 +143,8 @@ fn Server() -> impl IntoView {
     });
     view! {
         <section class="part">
-            <h2>{move || title.get()}</h2>
-            <p>{move || says.get()}</p>
+            <h2>{title.said()}</h2>
+            <p>{says.said()}</p>
             {move || (state.get() == ServerState::SameNotebook)
                 .then(|| button(app, "yard-exchange", || Event::Exchange))}
         </section>

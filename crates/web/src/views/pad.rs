@@ -8,6 +8,7 @@ use yard::shown::CupScreen;
 use yard::{Event, Key};
 
 use crate::app::{App, app};
+use crate::told::Told;
 
 /// The digits, as they stand on the pad.
 const DIGITS: [[u8; 3]; 3] = [[7, 8, 9], [4, 5, 6], [1, 2, 3]];
@@ -16,9 +17,9 @@ const QUARTERS: [(u8, &str); 3] = [(1, "+¼"), (2, "+½"), (3, "+¾")];
 
 /// The pad: digits, what the cup's side has beside them, skip and rub out.
 #[component]
-pub fn Pad(shown: Memo<Option<CupScreen>>) -> impl IntoView {
+pub fn Pad(shown: Told<Option<CupScreen>>) -> impl IntoView {
     let app = app();
-    let quarters = Memo::new(move |_| shown.with(|shown| shown.as_ref().is_some_and(|shown| shown.quarters)));
+    let quarters = Told::of(move || shown.with(|shown| shown.as_ref().is_some_and(|shown| shown.quarters)));
     let right = move |row: usize| match quarters.get() {
         true => {
             let (quarters, text) = QUARTERS[row];
@@ -44,9 +45,9 @@ pub fn Pad(shown: Memo<Option<CupScreen>>) -> impl IntoView {
                     }
                 })
                 .collect_view()}
-            <button class="word first" on:click=move |_| app.send(Event::Key(Key::Skip))>{skip}</button>
+            <button class="word first" on:click=move |_| app.send(Event::Key(Key::Skip))>{skip.said()}</button>
             {digit_key(app, 0, "digit")}
-            <button class="word" on:click=move |_| app.send(Event::Key(Key::Rub))>{rub}</button>
+            <button class="word" on:click=move |_| app.send(Event::Key(Key::Rub))>{rub.said()}</button>
             <OtherSide shown/>
         </div>
     }
@@ -57,12 +58,12 @@ fn digit_key(app: App, digit: u8, class: &'static str) -> impl IntoView {
 }
 
 /// Beside the digits of a side that has no quarters: the point, and the marks of that side where they can be changed.
-fn right_of_decimals(app: App, shown: Memo<Option<CupScreen>>, row: usize) -> AnyView {
-    let marks = Memo::new(move |_| shown.with(|shown| shown.as_ref().and_then(|shown| shown.other_marks)));
+fn right_of_decimals(app: App, shown: Told<Option<CupScreen>>, row: usize) -> AnyView {
+    let marks = Told::of(move || shown.with(|shown| shown.as_ref().and_then(|shown| shown.other_marks)));
     match row {
         0 => {
             let point = app.memo(|state| state.words.digits("."));
-            view! { <button class="digit" on:click=move |_| app.send(Event::Key(Key::Point))>{point}</button> }
+            view! { <button class="digit" on:click=move |_| app.send(Event::Key(Key::Point))>{point.said()}</button> }
                 .into_any()
         }
         1 => view! {
@@ -84,9 +85,9 @@ fn right_of_decimals(app: App, shown: Memo<Option<CupScreen>>, row: usize) -> An
 
 /// The key for the cup's other side, where it has one.
 #[component]
-fn OtherSide(shown: Memo<Option<CupScreen>>) -> impl IntoView {
+fn OtherSide(shown: Told<Option<CupScreen>>) -> impl IntoView {
     let app = app();
-    let other = Memo::new(move |_| shown.with(|shown| shown.as_ref().and_then(|shown| shown.other_side)));
+    let other = Told::of(move || shown.with(|shown| shown.as_ref().and_then(|shown| shown.other_side)));
     move || {
         other.get().map(|unit| {
             let unit = app.look(|state| match units::Unit::named(unit) {

@@ -37,10 +37,10 @@ pub fn CupRow() -> impl IntoView {
     });
     view! {
         <div class="row-head">
-            <button on:click=move |_| app.send(Event::Back)>{app.label("yard-to_sheet")}</button>
-            <h1>{app.label("yard-row_title")}</h1>
+            <button on:click=move |_| app.send(Event::Back)>{app.label("yard-to_sheet").said()}</button>
+            <h1>{app.label("yard-row_title").said()}</h1>
         </div>
-        <label for="row">{how}</label>
+        <label for="row">{how.said()}</label>
         <textarea
             id="row"
             node_ref=field
@@ -53,11 +53,11 @@ pub fn CupRow() -> impl IntoView {
             prop:value=begun
             on:input=move |event| app.send(Event::RowTyping(event_target_value(&event)))
         ></textarea>
-        <p id="row-so-far" class="row-so-far" aria-live="polite">{so_far}</p>
+        <p id="row-so-far" class="row-so-far" aria-live="polite">{so_far.said()}</p>
         <div id="row-wrong" tabindex="-1" role="alert">
             {move || wrong.get().map(|wrong| view! { <p class="wrong"><span class="sign" aria-hidden="true">"!"</span> {wrong.says}</p> })}
         </div>
-        <button class="strong" on:click=move |_| app.send(Event::RowMeant)>{app.label("yard-row_keep")}</button>
+        <button class="strong" on:click=move |_| app.send(Event::RowMeant)>{app.label("yard-row_keep").said()}</button>
     }
 }
 

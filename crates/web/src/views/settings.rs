@@ -7,6 +7,7 @@ use yard::Event;
 
 use super::sheet::head;
 use crate::app::{App, app};
+use crate::told::Told;
 
 /// The four settings.
 #[component]
@@ -30,8 +31,8 @@ pub fn Settings() -> impl IntoView {
     let paper = |paper| move |reader| Reader { paper, ..reader };
     view! {
         {head(app, "yard-settings_title")}
-        <p class="quiet">{move || how.get()}</p>
-        <h2 id="set-language">{move || language.get()}</h2>
+        <p class="quiet">{how.said()}</p>
+        <h2 id="set-language">{language.said()}</h2>
         <div class="buttons" role="group" aria-labelledby="set-language">
             {Language::ALL.into_iter().map(own).collect_view()}
         </div>
@@ -53,7 +54,7 @@ pub fn Settings() -> impl IntoView {
 fn group(app: App, key: &'static str, choices: impl IntoView + 'static) -> impl IntoView {
     let label = app.label(key);
     view! {
-        <h2 id=key>{move || label.get()}</h2>
+        <h2 id=key>{label.said()}</h2>
         <div class="buttons" role="group" aria-labelledby=key>{choices}</div>
     }
 }
@@ -61,7 +62,7 @@ fn group(app: App, key: &'static str, choices: impl IntoView + 'static) -> impl 
 /// A choice: it is pressed where it would change nothing.
 fn one(
     app: App,
-    reader: Memo<Reader>,
+    reader: Told<Reader>,
     key: &'static str,
     set: impl Fn(Reader) -> Reader + Copy + Send + Sync + 'static,
 ) -> impl IntoView {
@@ -71,6 +72,6 @@ fn one(
             type="button"
             aria-pressed=move || (set(reader.get()) == reader.get()).to_string()
             on:click=move |_| app.send(Event::Read(set(reader.get_untracked())))
-        >{move || label.get()}</button>
+        >{label.said()}</button>
     }
 }

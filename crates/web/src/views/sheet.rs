@@ -64,8 +64,8 @@ pub fn head(app: App, title: &'static str) -> impl IntoView {
     view! {
         <header class="head">
             <div class="row">
-                <h1>{move || title.get()}</h1>
-                <button type="button" on:click=move |_| app.send(Event::Back)>{move || back.get()}</button>
+                <h1>{title.said()}</h1>
+                <button type="button" on:click=move |_| app.send(Event::Back)>{back.said()}</button>
             </div>
         </header>
     }

@@ -6,6 +6,7 @@ use yard::{Event, Step, shown};
 
 use super::body::body;
 use crate::app::app;
+use crate::told::Told;
 
 /// A step.
 #[component]
@@ -13,25 +14,24 @@ pub fn StepView(
     /// Which.
     step: Step,
     /// Every step as it stands.
-    steps: Memo<Vec<StepShown>>,
+    steps: Told<Vec<StepShown>>,
 ) -> impl IntoView {
     let app = app();
-    let own = Memo::new(move |_| steps.with(|steps| steps.iter().find(|one| one.step == step).cloned()));
+    let own = Told::of(move || steps.with(|steps| steps.iter().find(|one| one.step == step).cloned()));
     let open = app.memo(move |state| state.visit.as_ref().is_some_and(|visit| visit.unfolded == Some(step)));
     let title = move || own.with(|own| own.as_ref().map(|own| own.title.clone()));
     let later = app.label("yard-with_more_time");
     let with_more_time =
         move || own.with(|own| own.as_ref().is_some_and(|own| own.today == yard::Today::WithMoreTime));
-    let mark = Memo::new(move |_| own.with(|own| own.as_ref().map_or(Mark::Open, |own| own.mark)));
+    let mark = Told::of(move || own.with(|own| own.as_ref().map_or(Mark::Open, |own| own.mark)));
     let word = move || {
         app.with(|state| match (mark.get(), with_more_time()) {
             (Mark::Open, true) => later.get(),
             (mark, _) => state.words.label(word_of(mark)),
         })
     };
-    let in_the_way = Memo::new(move |_| {
-        own.with(|own| own.as_ref().map(|own| own.in_the_way.clone()).unwrap_or_default())
-    });
+    let in_the_way =
+        Told::of(move || own.with(|own| own.as_ref().map(|own| own.in_the_way.clone()).unwrap_or_default()));
     view! {
         <li class:later=with_more_time>
             <h3>
@@ -66,7 +66,7 @@ pub fn StepView(
 
 /// What is still needed, or does not go together.
 #[component]
-fn InTheWay(lines: Memo<Vec<String>>) -> impl IntoView {
+fn InTheWay(lines: Told<Vec<String>>) -> impl IntoView {
     move || {
         let lines = lines.get();
         (!lines.is_empty()).then(|| view! {

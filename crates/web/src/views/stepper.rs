@@ -3,14 +3,15 @@
 use leptos::prelude::*;
 
 use crate::app::app;
+use crate::told::Told;
 
 /// The figure with its name.
 #[component]
 pub fn Stepper(
     /// What it is.
-    name: Memo<String>,
+    name: Told<String>,
     /// The figure, with its unit.
-    value: Memo<String>,
+    value: Told<String>,
     /// Less of it.
     less: impl Fn() + 'static,
     /// More of it.
@@ -18,13 +19,13 @@ pub fn Stepper(
 ) -> impl IntoView {
     let app = app();
     let (fewer, greater) = (app.label("yard-less"), app.label("yard-more"));
-    let heard = move |word: Memo<String>| move || format!("{}: {}", name.get(), word.get());
+    let heard = move |word: Told<String>| move || format!("{}: {}", name.get(), word.get());
     view! {
-        <div class="stepper" role="group" aria-label=name>
-            <p>{name}</p>
-            <button aria-label=heard(fewer) on:click=move |_| less()>{fewer}</button>
-            <p class="value" aria-live="polite">{value}</p>
-            <button aria-label=heard(greater) on:click=move |_| more()>{greater}</button>
+        <div class="stepper" role="group" aria-label=name.said()>
+            <p>{name.said()}</p>
+            <button aria-label=heard(fewer) on:click=move |_| less()>{fewer.said()}</button>
+            <p class="value" aria-live="polite">{value.said()}</p>
+            <button aria-label=heard(greater) on:click=move |_| more()>{greater.said()}</button>
         </div>
     }
 }

@@ -8,6 +8,7 @@ use yard::{Event, Keep, shown};
 use super::field::FieldView;
 use super::sheet::head;
 use crate::app::app;
+use crate::told::Told;
 
 /// The screen.
 #[component]
@@ -39,11 +40,11 @@ pub fn SymptomsScreen() -> impl IntoView {
 
 /// What is seen: all there is to choose, or what was chosen.
 #[component]
-fn Seen(shown: Memo<SymptomsShown>, open: RwSignal<bool>) -> impl IntoView {
+fn Seen(shown: Told<SymptomsShown>, open: RwSignal<bool>) -> impl IntoView {
     let app = app();
     let (what, done, change) =
         (app.label("yard-symptoms_what"), app.label("yard-symptoms_done"), app.label("yard-symptoms_change"));
-    let symptoms = Memo::new(move |_| shown.with(|shown| shown.symptoms.clone()));
+    let symptoms = Told::of(move || shown.with(|shown| shown.symptoms.clone()));
     let any = move || symptoms.with(|all| all.iter().any(|one| one.seen == IsSeen::Yes));
     let button = move |one: SymptomShown| {
         let symptom = one.symptom;
@@ -64,21 +65,21 @@ fn Seen(shown: Memo<SymptomsShown>, open: RwSignal<bool>) -> impl IntoView {
     };
     view! {
         <section class="part">
-            <h2>{move || what.get()}</h2>
+            <h2>{what.said()}</h2>
             {move || if open.get() {
                 view! {
                     <FieldView name="symptoms.drive"/>
                     <div class="cautions stack">
                         <For each=move || symptoms.get() key=|one| (one.symptom.word(), one.says.clone()) let:one>{button(one)}</For>
                     </div>
-                    <button type="button" class="go" disabled=move || !any() on:click=close>{move || done.get()}</button>
+                    <button type="button" class="go" disabled=move || !any() on:click=close>{done.said()}</button>
                 }
                 .into_any()
             } else {
                 let seen = symptoms.get().into_iter().filter(|one| one.seen == IsSeen::Yes);
                 view! {
                     <ul>{seen.map(|one| view! { <li>{one.says}</li> }).collect_view()}</ul>
-                    <button type="button" class="aside" on:click=move |_| open.set(true)>{move || change.get()}</button>
+                    <button type="button" class="aside" on:click=move |_| open.set(true)>{change.said()}</button>
                 }
                 .into_any()
             }}
@@ -88,9 +89,9 @@ fn Seen(shown: Memo<SymptomsShown>, open: RwSignal<bool>) -> impl IntoView {
 
 /// The next check, or what to do where none is left.
 #[component]
-fn Next(shown: Memo<SymptomsShown>) -> impl IntoView {
+fn Next(shown: Told<SymptomsShown>) -> impl IntoView {
     let app = app();
-    let next = Memo::new(move |_| shown.with(|shown| (shown.next.clone(), shown.end.clone())));
+    let next = Told::of(move || shown.with(|shown| (shown.next.clone(), shown.end.clone())));
     let (check_this, end) = (app.label("yard-symptom_next"), app.label("yard-symptom_end"));
     let (yes, no, skip) = (app.label("choice-yes"), app.label("choice-no"), app.label("yard-symptom_skip"));
     let ask = move |one: SymptomCheckShown| {
@@ -128,13 +129,13 @@ fn Next(shown: Memo<SymptomsShown>) -> impl IntoView {
 
 /// The likely causes.
 #[component]
-fn Causes(shown: Memo<SymptomsShown>) -> impl IntoView {
+fn Causes(shown: Told<SymptomsShown>) -> impl IntoView {
     let app = app();
     let head = app.label("yard-symptom_causes");
-    let causes = Memo::new(move |_| shown.with(|shown| shown.causes.clone()));
+    let causes = Told::of(move || shown.with(|shown| shown.causes.clone()));
     view! {
         <section class="part">
-            <h2>{move || head.get()}</h2>
+            <h2>{head.said()}</h2>
             <dl class="pairs">
                 {move || causes.get().into_iter().map(|(cause, chance)| view! {
                     <div><dt>{chance}</dt><dd>{cause}</dd></div>
@@ -146,10 +147,10 @@ fn Causes(shown: Memo<SymptomsShown>) -> impl IntoView {
 
 /// The checks answered so far, each to be taken back.
 #[component]
-fn Answered(shown: Memo<SymptomsShown>) -> impl IntoView {
+fn Answered(shown: Told<SymptomsShown>) -> impl IntoView {
     let app = app();
     let (head, back) = (app.label("yard-symptom_answered"), app.label("yard-symptom_take_back"));
-    let answered = Memo::new(move |_| shown.with(|shown| shown.answered.clone()));
+    let answered = Told::of(move || shown.with(|shown| shown.answered.clone()));
     let one = move |one: AnsweredShown| {
         let check = one.check;
         let heard = format!(": {}", one.says);

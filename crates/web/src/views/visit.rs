@@ -6,6 +6,7 @@ use yard::{Event, Screen, WhyOf, shown};
 use super::sheet::block;
 use super::step::StepView;
 use crate::app::app;
+use crate::told::Told;
 
 /// The sheet of the open visit.
 #[component]
@@ -13,12 +14,12 @@ pub fn VisitSheet() -> impl IntoView {
     let app = app();
     let head = app.label("yard-steps");
     let steps = app.memo(shown::steps);
-    let order = Memo::new(move |_| steps.with(|steps| steps.iter().map(|one| one.step).collect::<Vec<_>>()));
+    let order = Told::of(move || steps.with(|steps| steps.iter().map(|one| one.step).collect::<Vec<_>>()));
     view! {
         <Head/>
         <Answer/>
         <section>
-            <h2>{move || head.get()}</h2>
+            <h2>{head.said()}</h2>
             <ol class="steps">
                 <For each=move || order.get() key=|step| step.word() let:step><StepView step steps/></For>
             </ol>
@@ -39,10 +40,10 @@ fn Head() -> impl IntoView {
     view! {
         <header class="head">
             <div class="row">
-                <h1>{move || name.get()}</h1>
-                <button type="button" on:click=move |_| app.send(Event::Back)>{move || back.get()}</button>
+                <h1>{name.said()}</h1>
+                <button type="button" on:click=move |_| app.send(Event::Back)>{back.said()}</button>
             </div>
-            <p class="quiet">{move || under.get()}</p>
+            <p class="quiet">{under.said()}</p>
             {move || just_looking.get().then(|| view! { <p><strong>{looking.get()}</strong></p> })}
         </header>
     }
@@ -58,7 +59,7 @@ fn Answer() -> impl IntoView {
     let told = app.memo(|state| state.visit.as_ref().is_some_and(|visit| visit.outcome.rate.is_some()));
     view! {
         <section aria-live="polite">
-            <h2 class="heard">{move || head.get()}</h2>
+            <h2 class="heard">{head.said()}</h2>
             {move || blocks.get().into_iter().map(block).collect_view()}
             {move || told.get().then(|| view! {
                 <button type="button" class="aside" on:click=move |_| app.send(Event::Go(Screen::Why(WhyOf::Rate)))>
