@@ -6,7 +6,7 @@
 use std::cell::{Cell, RefCell};
 
 use leptos::ev;
-use leptos::prelude::{Effect, Get, window, window_event_listener};
+use leptos::prelude::{Effect, window, window_event_listener};
 use notebook::ThingId;
 use wasm_bindgen::JsValue;
 use yard::{Event, Screen};
