@@ -2,7 +2,7 @@
 
 ## Lo más probable de una boquilla, en una o dos palabras bajo su vaso
 
-tip_likely-sound = sana
+tip_likely-sound = buena
 tip_likely-worn = gastada
 tip_likely-partly_plugged = medio tapada
 tip_likely-plugged = tapada
