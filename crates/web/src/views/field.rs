@@ -127,7 +127,7 @@ impl Is {
 
     /// Keys that make it a little less or more; they stay while what they lead to changes.
     fn nudges(self) -> impl IntoView {
-        let labels = Memo::new(move |_| {
+        let labels = Told::of(move || {
             of_shown(self.shown, |shown| shown.nudges.iter().map(|key| key.label.clone()).collect::<Vec<_>>())
         });
         let text = move |place: usize| {
