@@ -425,6 +425,57 @@ test('a boomless cluster has its own steps', async () => {
   await phone.close();
 });
 
+for (const language of ['en', 'es']) {
+  test(`what the ground gets is tried out at other heights in ${language}, on a phone and on a desk`, async () => {
+    for (const [name, options, drawing] of [['phone', PHONE, `#ground-narrow-${language}`], ['desk', DESK, `#ground-${language}`]]) {
+      const place = await device(browser, { ...options, locale: language === 'en' ? 'en-US' : 'es-MX' });
+      const it = await place.open(site.address, language);
+      const other = it.page.getByRole('button', { name: language === 'en' ? 'English' : 'español', exact: true });
+      if (await other.count() > 0) await other.first().click();
+      await sprayer(it, { sections: '12, 12, 12, 12, 12' });
+      await it.unfold('spacing');
+      await it.say('sprayer.fan_angle', '80');
+      await it.say('setting.boom_height', '14');
+      const drawn = it.page.locator(drawing);
+      await drawn.waitFor();
+      assert.ok(await drawn.isVisible());
+      await fit(it.page, `ground ${name} ${language}`);
+      await picture(it.page, `ground-low-${name}-${language}`);
+      const keys = it.page.locator('.field', { has: it.page.locator('[id="label-setting.boom_height"]') }).locator('.pair button');
+      assert.equal(await keys.count(), 2);
+      const before = await drawn.innerHTML();
+      // A slow phone: from the tap to the redrawn ground, its sentence and the line of the step.
+      const wire = await it.page.context().newCDPSession(it.page);
+      await wire.send('Emulation.setCPUThrottlingRate', { rate: 4 });
+      const took = await keys.nth(1).evaluate(async (key) => {
+        const frame = () => new Promise((resolve) => { requestAnimationFrame(() => { setTimeout(resolve); }); });
+        const times = { work: [], shown: [] };
+        for (let turn = 0; turn < 14; turn += 1) {
+          await frame();
+          const begun = performance.now();
+          key.click();
+          await Promise.resolve();
+          times.work.push(performance.now() - begun);
+          await frame();
+          times.shown.push(performance.now() - begun);
+        }
+        return times;
+      });
+      await wire.send('Emulation.setCPUThrottlingRate', { rate: 1 });
+      const middle = (list) => [...list].sort((one, next) => one - next)[Math.floor(list.length / 2)];
+      console.log(`60 tips, processor slowed 4 times, ${name}: a height's ground worked out in ${middle(took.work).toFixed(1)} ms, on the screen in ${middle(took.shown).toFixed(0)} ms`);
+      await it.page.waitForFunction(([selector, old]) => document.querySelector(selector)?.innerHTML !== old, [drawing, before]);
+      assert.equal(await it.page.locator('[id="entry-setting.boom_height"]').inputValue(), '28');
+      await keys.nth(0).click();
+      assert.equal(await it.page.locator('[id="entry-setting.boom_height"]').inputValue(), '27');
+      await fit(it.page, `ground ${name} ${language}, higher`);
+      await picture(it.page, `ground-high-${name}-${language}`);
+      assert.deepEqual(place.wrong.filter((text) => !/api\/1|404/.test(text)), []);
+      await place.close();
+    }
+  });
+}
+
 test('seventy-two tips: the map shows the section, and a key is answered at once on a slow phone', async () => {
   const phone = await device(browser);
   const it = await phone.open(site.address);
