@@ -1,7 +1,7 @@
 //! What a pattern has to say, in a neighbour's words.
 
 use sprayer::pattern::{Band, Fan, Grooves, MOVEMENT_ADDS};
-use units::{Amount, Angle, Arg, Finding, Kind, Length, Phrase, Unit, Verdict, Weight};
+use units::{Amount, Angle, Arg, Finding, Kind, Length, Phrase, Verdict, Weight};
 
 use super::across::Across;
 use super::help::Helps;
@@ -23,15 +23,6 @@ pub(super) fn findings(across: &Across, grooves: &Grooves, fans: &[Fan]) -> Vec<
 
 fn width(length: Length) -> Arg {
     Arg::Amount(Amount::new(length, Kind::Width))
-}
-
-/// Grooves are named by their millimetres, as their standards do.
-fn groove(length: Length) -> Arg {
-    let amount = Amount::new(length, Kind::Width);
-    Arg::Amount(match Unit::named("mm") {
-        Some(unit) => amount.shown_in(&unit),
-        None => amount,
-    })
 }
 
 fn degrees(angle: Angle) -> Arg {
@@ -94,7 +85,7 @@ fn how_even(across: &Across, grooves: &Grooves) -> Finding {
         .case(case)
         .with("height", width(across.height))
         .with("angle", degrees(across.angle))
-        .with("groove", groove(grooves.width))
+        .with("groove", width(grooves.width))
         .with("spread", span(pattern.spread.low, pattern.spread.high, limit.spread))
         .with("limit", percent(limit.spread))
         .with("each", percent(limit.groove))
