@@ -79,8 +79,9 @@ pub struct FoldedVisit {
 
 /// Returns what a notebook comes to.
 ///
-/// *Assumptions*: folding goes by (order, device, number). A line strikes only lines that stand before it; a strike that
-/// was struck itself does not count. A visit that was withdrawn is not there.
+/// *Assumptions*: folding goes by (order, device, number). A line strikes only lines that stand before it. What was put right stays
+/// struck when that is put right again or taken back; only a taking back that is struck itself no longer counts. A visit
+/// that was withdrawn is not there.
 #[must_use]
 pub fn folded(book: &Notebook) -> Folded {
     let mut folded = Folded { withdrawn: book.withdrawn().collect(), ..Folded::default() };
@@ -133,8 +134,9 @@ pub fn folded(book: &Notebook) -> Folded {
     folded
 }
 
-/// The lines that are struck, each with the reason. From the last line to the first: a strike counts unless a later one
-/// took it back.
+/// The lines that are struck, each with the reason. From the last line to the first: a strike counts, unless its line only took
+/// something back and was struck later. A line that said something else in the place of another has done away with that one,
+/// whatever became of it: a value corrected twice, or corrected and taken back, does not return to what it was first.
 fn struck(told: &[(&Line, Told)]) -> BTreeMap<LineId, String> {
     let mut struck = BTreeMap::new();
     let mut before: BTreeMap<LineId, usize> = BTreeMap::new();
@@ -145,7 +147,8 @@ fn struck(told: &[(&Line, Told)]) -> BTreeMap<LineId, String> {
         before.entry(line.id()).or_insert(place);
     }
     for (place, (line, told)) in told.iter().enumerate().rev() {
-        if let Some(strike) = told.strikes.as_ref().filter(|_| !struck.contains_key(&line.id()))
+        let counts = told.entry != Entry::Nothing || !struck.contains_key(&line.id());
+        if let Some(strike) = told.strikes.as_ref().filter(|_| counts)
             && before.get(&strike.line).is_some_and(|target| *target < place)
         {
             struck.insert(strike.line, strike.reason.clone());

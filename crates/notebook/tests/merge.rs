@@ -218,6 +218,32 @@ fn a_strike_that_was_struck_does_not_count() {
     assert_eq!(folded(&book).visits[&visit(1).id].facts.len(), 1);
 }
 
+/// A value that came from elsewhere and is put right again and again, as by keys that make it a little more each time.
+#[test]
+fn what_was_put_right_does_not_come_back() {
+    let (mut book, mut pen) = (Notebook::new(BOOK), Pen::default());
+    let mut stands = book.write(device(2), pen.draft(visit(1), fact("setting.boom_height", "20 in"))).id();
+    for height in ["21 in", "22 in", "23 in", "24 in"] {
+        let entry = fact("setting.boom_height", height);
+        stands = book
+            .write(device(1), pen.draft(visit(1), Told::from(entry).instead_of(stands, "corrected")))
+            .id();
+        let told = folded(&book);
+        let found = &told.visits[&visit(1).id];
+        assert!(found.two_values.is_empty(), "{height}: {:?}", found.two_values);
+        assert_eq!(found.facts["setting.boom_height"].value, notebook::Value::text(height));
+    }
+    // Emptied it is empty, and not what it was first.
+    let none = Told::from(Entry::Nothing).instead_of(stands, "taken back");
+    let taken_back = book.write(device(1), pen.draft(visit(1), none));
+    assert!(folded(&book).visits[&visit(1).id].facts.is_empty());
+    // Taking that back brings back what stood last.
+    let again = Told::from(Entry::Nothing).instead_of(taken_back.id(), "it was right");
+    book.write(device(1), pen.draft(visit(1), again));
+    let told = folded(&book);
+    assert_eq!(told.visits[&visit(1).id].facts["setting.boom_height"].value, notebook::Value::text("24 in"));
+}
+
 #[test]
 fn a_corrected_row_keeps_its_turn() {
     let thing = ThingId::from_bits(1);
