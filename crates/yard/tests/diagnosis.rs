@@ -4,8 +4,9 @@
 mod common;
 
 use common::Phone;
+use units::Weight;
 use words::{Language, Reader};
-use yard::shown::{CupCell, beside, cup_sections, diagnosis, found};
+use yard::shown::{self, CupCell, beside, cup_sections, diagnosis, found};
 use yard::{Event, Key, Screen, Step};
 
 /// Twelve cups, the seventh a third short; the last section gives 1 fl oz less than the others.
@@ -171,4 +172,20 @@ fn what_is_read_beside_the_cups_has_its_fields() {
     assert_eq!(phone.visit().faults, []);
     // At another pressure every tip gives something else: nothing is held against the cups of before.
     assert!(cells(&phone).iter().all(|cell| cell.before.is_none()));
+}
+
+/// Every tip is within its limit, and yet a section is starved: what to do says so.
+#[test]
+fn a_starved_section_is_something_to_do() {
+    let mut phone = Phone::new();
+    phone.boom("4, 4, 4");
+    phone.cups(&["14.5", "14.5", "14", "14.5", "14.5", "14", "14.5", "14.5", "13.5", "13.5", "13", "13.5"]);
+    let acts = phone.visit().outcome.actions.iter().filter(|action| action.finding.weight == Weight::Act);
+    assert_eq!(acts.count(), 0);
+    let to_do = shown::to_do(&phone.state);
+    let strainer = to_do.last().expect("something is to be done");
+    assert!(strainer.lead.contains("Section 3") && strainer.rest.contains("tank valve shut"), "{strainer:?}");
+    let steps = shown::steps(&phone.state);
+    let change = steps.iter().find(|step| step.step == Step::Change).expect("a step");
+    assert!(change.mark == shown::Mark::Act && change.line.contains("Section 3"), "{change:?}");
 }

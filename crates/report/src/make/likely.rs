@@ -153,6 +153,18 @@ pub fn findings_now<'a>(
     diagnosed.findings.iter().filter(open)
 }
 
+/// What is told of sections and of the lie of the whole boom, which no step of a tip, of the look or of the rate says already.
+const OF_MORE: [&str; 5] =
+    ["boom_is_off", "section_shut", "section_restricted", "boom_one_side", "boom_tapers"];
+
+/// What is to be done of that, where it is about more than a tip.
+pub fn of_more_than_a_tip<'a>(
+    catch: &'a CatchOutcome,
+    diagnosed: &'a Diagnosed,
+) -> impl Iterator<Item = &'a Finding> {
+    findings_now(catch, diagnosed).filter(|finding| OF_MORE.contains(&finding.code()))
+}
+
 /// The checks worth making, the best first, but for those of tips that were seen to since.
 pub fn checks_now<'a>(
     catch: &'a CatchOutcome,

@@ -24,13 +24,13 @@ pub use cab::cab;
 pub use cups::{blocks as cup_blocks, cups};
 pub use figures_of::{ground as ground_blocks, spacing as spacing_blocks};
 pub use likely::{
-    Since, Standing, TIP_IS, check_how, check_minutes, check_said, checks_now, findings_now, section_said,
-    since, standing, tip_is, tip_likely, tip_likely_said,
+    Since, Standing, TIP_IS, check_how, check_minutes, check_said, checks_now, findings_now,
+    of_more_than_a_tip, section_said, since, standing, tip_is, tip_likely, tip_likely_said,
 };
 pub use measured::{reading_text, shown_reading, state as tip_state};
 pub use paper::{MOST_TIPS, PaperFor, paper};
 pub use repeat::pairs as setting_pairs;
-pub use steps::steps;
+pub use steps::{steps, steps_and_likely};
 pub use tags::tags;
 pub use told::notes;
 pub use visit_sheet::visit;

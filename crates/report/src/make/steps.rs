@@ -1,9 +1,11 @@
 //! What to do, in order. Tips that are off alike stand in one step, so that a long boom does not fill the page.
 
-use units::{Arg, Args, Coded, Weight};
+use calibration::diagnosis::Diagnosed;
+use units::{Arg, Args, Coded, Finding, Weight};
 use visit::findings::{Action, Outcome};
 use words::Words;
 
+use super::likely;
 use crate::sheet::{Block, Sign, Step};
 
 /// More tips than these that are off the same way are told together. Our own choice.
@@ -30,6 +32,18 @@ pub fn steps(words: &Words, outcome: &Outcome) -> Vec<Step> {
     steps
 }
 
+/// The steps, and behind them what a diagnosis of the cups says of sections or the whole boom that no tip's step says: a
+/// strainer to open where every tip of a section is still within its limit.
+pub fn steps_and_likely(words: &Words, outcome: &Outcome, diagnosed: Option<&Diagnosed>) -> Vec<Step> {
+    let mut all = steps(words, outcome);
+    if let Some((catch, found)) = outcome.catch.as_ref().zip(diagnosed) {
+        all.extend(
+            likely::of_more_than_a_tip(catch, found).map(|finding| step_of(words, finding, Sign::Act)),
+        );
+    }
+    all
+}
+
 /// Whether two findings say the same of different tips.
 fn same(one: &units::Finding, other: &units::Finding) -> bool {
     let alike = one.code() == other.code() && Coded::case(one) == Coded::case(other);
@@ -37,9 +51,13 @@ fn same(one: &units::Finding, other: &units::Finding) -> bool {
 }
 
 fn step(words: &Words, action: &Action) -> Step {
-    let lead = words.finding(&action.finding);
-    let rest = words.action(&action.finding).filter(|rest| *rest != lead).unwrap_or_default();
-    Step { sign: sign(action), lead, rest }
+    step_of(words, &action.finding, sign(action))
+}
+
+fn step_of(words: &Words, finding: &Finding, sign: Sign) -> Step {
+    let lead = words.finding(finding);
+    let rest = words.action(finding).filter(|rest| *rest != lead).unwrap_or_default();
+    Step { sign, lead, rest }
 }
 
 fn sign(action: &Action) -> Sign {

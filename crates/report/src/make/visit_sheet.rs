@@ -24,8 +24,9 @@ pub fn visit(readers: &Readers<'_>, visit: &Visit, outcome: &Outcome, maker: Mak
         scale: 1.0,
         columns: readers.each().map(|words| front(words, visit, outcome, diagnosed, shown)).collect(),
     };
-    let shown =
-        what_fits(steps::steps(words, outcome).len(), |shown| fits(paper, &front(shown), SMALLEST_SCALE));
+    let shown = what_fits(steps::steps_and_likely(words, outcome, diagnosed).len(), |shown| {
+        fits(paper, &front(shown), SMALLEST_SCALE)
+    });
     let mut first = front(shown);
     if !fits(paper, &first, SMALLEST_SCALE) {
         first.run = Run::MayRunOn;
@@ -91,7 +92,7 @@ fn front(
     if outcome.catch.is_none() {
         blocks.extend(figures_of::spacing(words, outcome));
     }
-    let mut told = steps::steps(words, outcome);
+    let mut told = steps::steps_and_likely(words, outcome, diagnosed);
     let more = told.len().saturating_sub(shown.steps);
     told.truncate(shown.steps);
     blocks.extend(steps::blocks(words, outcome, told));
@@ -125,7 +126,8 @@ fn behind(
     shown: Shown,
 ) -> Option<Page> {
     let mut blocks = Vec::new();
-    let rest: Vec<Step> = steps::steps(words, outcome).into_iter().skip(shown.steps).collect();
+    let rest: Vec<Step> =
+        steps::steps_and_likely(words, outcome, diagnosed).into_iter().skip(shown.steps).collect();
     if !rest.is_empty() {
         blocks.push(Block::Heading(words.label("sheet-what_to_do_on")));
         blocks.push(Block::Steps { from: shown.steps + 1, steps: rest });

@@ -180,5 +180,5 @@ pub fn has_controller(state: &State) -> crate::Waits {
 #[must_use]
 pub fn to_do(state: &State) -> Vec<report::sheet::Step> {
     let Some(visit) = &state.visit else { return Vec::new() };
-    report::make::steps(&state.words, &visit.outcome)
+    report::make::steps_and_likely(&state.words, &visit.outcome, visit.diagnosed())
 }

@@ -1,5 +1,6 @@
 //! The sheet of a visit: each step with the line that says what it found.
 
+use report::make::of_more_than_a_tip;
 use units::{Amount, Kind, Verdict, Weight};
 use visit::findings::Outcome;
 use words::Words;
@@ -161,7 +162,7 @@ fn found(state: &State, visit: &Opened, step: Step) -> (String, Mark) {
             Some(_) => (tank_line(words, outcome), Mark::InOrder),
             None => (String::new(), Mark::Open),
         },
-        Step::Change => change(words, outcome),
+        Step::Change => change(words, visit),
         Step::Repeat => match &outcome.setting {
             Some(repeat) if repeat.differ() => (words.label("yard-two_settings"), Mark::Act),
             Some(_) => (setting_line(words, visit), Mark::InOrder),
@@ -292,7 +293,15 @@ fn rate(words: &Words, outcome: &Outcome) -> (String, Mark) {
     (line, against.map_or(Mark::InOrder, |against| of_verdict(against.verdict)))
 }
 
-fn change(words: &Words, outcome: &Outcome) -> (String, Mark) {
+fn change(words: &Words, visit: &Opened) -> (String, Mark) {
+    let outcome = &visit.outcome;
+    let acts = outcome.actions.iter().filter(|action| action.finding.weight != Weight::Settle).count();
+    // A diagnosis takes a while, so it is looked at here only where it was made already.
+    let made = visit.is_diagnosed().then(|| outcome.catch.as_ref().zip(visit.diagnosed())).flatten();
+    let more = made.and_then(|(catch, found)| of_more_than_a_tip(catch, found).next());
+    if let (0, Some(more)) = (acts, more) {
+        return (words.finding(more), Mark::Act);
+    }
     let Some(first) = outcome.actions.first() else {
         let told = outcome.rate.is_some() || outcome.catch.is_some();
         return match told {
@@ -300,7 +309,6 @@ fn change(words: &Words, outcome: &Outcome) -> (String, Mark) {
             false => (String::new(), Mark::Open),
         };
     };
-    let acts = outcome.actions.iter().filter(|action| action.finding.weight != Weight::Settle).count();
     let line = words.say(
         "yard-to_do",
         &[
