@@ -27,7 +27,9 @@ const WORLDS: [(u64, &str, AilingWorld, &str); 3] = [
         "Whole sprayers by the network solver, held by a regulator, a rate controller, or a pump with a bypass. Other laws than the \
          inference believes: wear of 8 to 45 % and blockage of 10 to 90 %, small ones more often; every fifth set worn alike; strainers \
          blocked by 80 to 97 %; a gauge off in scale and zero; pressure that drifts; people with reactions and a lag of their own, wet cups, \
-         foam; lines misread and times mistaken. This is the world that the aims are held to.",
+         foam; lines misread and times mistaken. This is the world that the aims are held to. Where one is missed: a misread cup of a sound tip \
+         looks like a fault, and three cups in a hundred are; no judge by one cup does better, and the named cups settle it. A section that \
+         loses little more than 4 % is as often told as losing little less.",
     ),
     (
         81,

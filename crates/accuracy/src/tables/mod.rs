@@ -1,6 +1,7 @@
 //! The tables: each a file, from counts to rows; and the page they make.
 
 mod again;
+mod aimed;
 mod aims;
 mod by_kind;
 mod compare;
