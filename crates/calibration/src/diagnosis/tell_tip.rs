@@ -91,7 +91,7 @@ fn one(tip: &TipDiagnosis, found: &Diagnosis) -> Option<Finding> {
         .collect();
     let first = *explained.first()?;
     let slip = first.word == MISREAD_CUP;
-    if slip && tip.misread.len() > 1 {
+    if slip && tip.misread.len() > 1 && first.chance >= LIKELY {
         return Some(hardly_counts(tip, first.chance));
     }
     let direction = direction(tip, found);
